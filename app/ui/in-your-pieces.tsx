@@ -1,0 +1,2 @@
+"use client";
+export function InYourPieces({ slug }: { slug: string }) { return slug === "" ? null : null; }

@@ -1,0 +1,112 @@
+import type { BeatUnit, Metronome } from "../model";
+import { elementTable } from "../xml/elements";
+import { readNumber } from "./decimal";
+import { type Handler, textOf } from "./mark-handlers";
+import type { MetronomeDraft, ReaderState } from "./reader-state";
+
+const NUMBERS = /\d+(?:[.,]\d+)?/g;
+
+/** The one number in a printed speed such as "c. 66"; null for none, a range or 0. */
+export function readPerMinute(text: string): number | null {
+  const numbers = text.match(NUMBERS);
+  if (numbers === null || numbers.length !== 1) return null;
+  const value = readNumber((numbers[0] ?? "").replace(",", "."));
+  return value !== null && value > 0 ? value : null;
+}
+
+function addUnit(state: ReaderState, unit: string): void {
+  const draft = state.metronome;
+  draft?.units.push({ beat: { unit, dots: 0 }, side: draft.side });
+}
+
+function lastUnit(state: ReaderState): BeatUnit | undefined {
+  const units = state.metronome?.units ?? [];
+  const last = units[units.length - 1]?.beat;
+  return last?.tied?.[last.tied.length - 1] ?? last;
+}
+
+function addDot(state: ReaderState): void {
+  const unit = lastUnit(state);
+  if (unit !== undefined) unit.dots++;
+}
+
+const DOT: Handler = { open: addDot };
+
+const BEAT_UNIT_TIED: Handler = {
+  children: elementTable<ReaderState>({
+    "beat-unit": textOf((state, unit) => {
+      const units = state.metronome?.units ?? [];
+      const beat = units[units.length - 1]?.beat;
+      if (beat !== undefined) beat.tied = [...(beat.tied ?? []), { unit, dots: 0 }];
+    }),
+    "beat-unit-dot": DOT,
+  }),
+};
+
+const CHILDREN = elementTable<ReaderState>({
+  "beat-unit": textOf((state, unit) => {
+    // A second beat unit is the right side of an equation: MusicXML prints old = new.
+    const draft = state.metronome;
+    if (draft !== null && draft.units.length > 0) draft.side = 1;
+    addUnit(state, unit);
+  }),
+  "beat-unit-dot": DOT,
+  "beat-unit-tied": BEAT_UNIT_TIED,
+  "per-minute": textOf((state, text) => {
+    if (state.metronome !== null) state.metronome.perMinuteText = text;
+  }),
+  "metronome-arrows": {
+    open: (state) => {
+      if (state.metronome !== null) state.metronome.arrows = true;
+    },
+  },
+  "metronome-note": {
+    open: (state) => {
+      if (state.metronome !== null) state.metronome.rhythm = true;
+    },
+    children: elementTable<ReaderState>({
+      "metronome-type": textOf(addUnit),
+      "metronome-dot": DOT,
+    }),
+  },
+  "metronome-relation": {
+    open: (state) => {
+      if (state.metronome !== null) state.metronome.side = 1;
+    },
+  },
+});
+
+/**
+ * What a draft says, undefined when it is a rhythm of several notes, which no
+ * beat unit can stand for.
+ */
+function metronomeOf({ units, perMinuteText }: MetronomeDraft): Metronome | undefined {
+  const left = units.filter(({ side }) => side === 0);
+  const right = units.filter(({ side }) => side === 1);
+  const beat = left[0]?.beat;
+  if (beat === undefined || left.length > 1 || right.length > 1) return undefined;
+  const perMinute = perMinuteText === null ? null : readPerMinute(perMinuteText);
+  return { beat, perMinute, perMinuteText, equals: right[0]?.beat ?? null, oldSide: "left" };
+}
+
+/** `metronome`. Value `rhythm` for note groups, `arrows` for an equation framed by arrows. */
+export const METRONOME: Handler = {
+  open: (state, attributes) => {
+    // Not printed: only its sound counts.
+    if (attributes["print-object"] === "no") return false;
+    state.mark("metronome");
+    state.metronome = { units: [], side: 0, perMinuteText: null, rhythm: false, arrows: false };
+    return true;
+  },
+  close: (state) => {
+    const { metronome: draft, lastMark: mark } = state;
+    state.metronome = null;
+    if (draft === null || mark === undefined) return;
+    const metronome = metronomeOf(draft);
+    if (metronome !== undefined) mark.metronome = metronome;
+    else if (!draft.rhythm) state.warn("bad-metronome", "A metronome mark names no beat unit.");
+    if (draft.arrows) mark.value = "arrows";
+    else if (draft.rhythm) mark.value = "rhythm";
+  },
+  children: CHILDREN,
+};

@@ -1,0 +1,31 @@
+/**
+ * Number of letters to add, drop, change or swap with a neighbour
+ * (restricted Damerau-Levenshtein), given up beyond `most`.
+ * @returns the distance, or most + 1 when it is larger
+ */
+export function editDistance(a: string, b: string, most: number): number {
+  if (Math.abs(a.length - b.length) > most) return most + 1;
+  let before: number[] = [];
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const next = [i];
+    let least = i;
+    for (let j = 1; j <= b.length; j += 1) {
+      const same = a[i - 1] === b[j - 1];
+      let cost = Math.min(
+        (row[j] ?? 0) + 1,
+        (next[j - 1] ?? 0) + 1,
+        (row[j - 1] ?? 0) + (same ? 0 : 1),
+      );
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      }
+      next.push(cost);
+      if (cost < least) least = cost;
+    }
+    if (least > most) return most + 1;
+    before = row;
+    row = next;
+  }
+  return row[b.length] ?? most + 1;
+}
