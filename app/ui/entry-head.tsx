@@ -8,15 +8,19 @@ import { Term } from "./term";
 export function EntryHead({ entry }: { entry: Entry }) {
   const printed = [...(entry.abbreviations ?? [])];
   return (
-    <header className={styles.head}>
-      <p className="lane-name">{familyLine(entry)}</p>
+    <header>
       <div className={styles.title}>
+        <p className="lane-name">{familyLine(entry)}</p>
         <h1 className={styles.word}>
           <Term lang={entry.lang} size="head">
             {entry.headword}
           </Term>
         </h1>
-        {entry.sign ? <SignOnStaff entry={entry} /> : null}
+        {entry.sign ? (
+          <div className={styles.figure}>
+            <SignOnStaff entry={entry} />
+          </div>
+        ) : null}
       </div>
       <p className={styles.said}>
         {entry.say ? <Respelling say={entry.say} /> : null}

@@ -1,9 +1,8 @@
 import type { Glossary } from "@/lib/glossary/glossary";
 import { asSentence } from "@/lib/glossary/family-words";
 import type { Entry } from "@/lib/glossary/schema";
+import { EntryLead } from "./entry-lead";
 import { Row, Rows } from "./rows";
-import { Sign } from "./sign";
-import { Term } from "./term";
 
 interface EntryKinProps {
   entry: Entry;
@@ -32,7 +31,7 @@ export function EntryKin({ entry, glossary }: EntryKinProps) {
               <Row
                 key={other.slug}
                 href={`/terms/${other.slug}`}
-                lead={<Lead entry={other} />}
+                lead={<EntryLead entry={other} />}
                 note={difference}
                 noteAt="below"
               />
@@ -54,28 +53,13 @@ function Group({ id, title, entries }: { id: string; title: string; entries: rea
           <Row
             key={other.slug}
             href={`/terms/${other.slug}`}
-            lead={<Lead entry={other} />}
+            lead={<EntryLead entry={other} />}
             note={asSentence(other.meaning)}
             noteAt="below"
           />
         ))}
       </Rows>
     </section>
-  );
-}
-
-/** A term in italic; a sign with its glyph before its name. */
-function Lead({ entry }: { entry: Entry }) {
-  const word = (
-    <Term lang={entry.lang} size="row">
-      {entry.headword}
-    </Term>
-  );
-  if (!entry.sign?.glyph) return word;
-  return (
-    <>
-      {word} <Sign name={entry.sign.glyph} label="" />
-    </>
   );
 }
 

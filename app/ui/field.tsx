@@ -20,7 +20,7 @@ export function Field({ label, labelAt = "above", hint, error, look = "plain", .
   const id = useId();
   const below = error ?? hint;
   return (
-    <div className={styles.field}>
+    <div>
       <label htmlFor={id} className={labelAt === "quiet" ? "aside-for-ears" : styles.label}>
         {label}
       </label>

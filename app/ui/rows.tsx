@@ -26,8 +26,8 @@ interface RowProps {
   note?: ReactNode;
   /** Makes the whole row one link. */
   href?: string;
-  /** `below` keeps the note under the lead at every width (long sentences). */
-  noteAt?: "side" | "below";
+  /** `below` keeps the note under the lead; `beside` moves it to the side only on a desk (sentences). */
+  noteAt?: "side" | "below" | "beside";
 }
 
 export function Row({ lead, note, href, noteAt = "side" }: RowProps) {
@@ -37,7 +37,7 @@ export function Row({ lead, note, href, noteAt = "side" }: RowProps) {
       {note === undefined ? null : <span className={styles.note}>{note}</span>}
     </>
   );
-  const className = `${styles.row} ${noteAt === "below" ? styles.below : styles.side}`;
+  const className = `${styles.row} ${styles[noteAt]}`;
   return (
     <li>
       {href === undefined ? (

@@ -27,7 +27,7 @@ export function SignOnStaff({ entry }: { entry: Pick<Entry, "slug" | "sign" | "h
   return (
     <svg
       className={styles.staff}
-      viewBox={`0 0 ${WIDTH} 118`}
+      viewBox={`0 ${cropOf(entry.slug, sign.stands)} ${WIDTH} 86`}
       role="img"
       aria-label={`Drawn: ${sign.looks[0] ?? entry.headword}`}
     >
@@ -35,6 +35,12 @@ export function SignOnStaff({ entry }: { entry: Pick<Entry, "slug" | "sign" | "h
       <g>{drawing.sign}</g>
     </svg>
   );
+}
+
+/** Where the picture begins, so that no empty paper stands over or under the sign. */
+function cropOf(slug: string, stands: SignInfo["stands"]): number {
+  if (stands === "below-staff" || slug === "dashed-line") return 32;
+  return stands === "above-staff" || stands === "on-note" ? 6 : 18;
 }
 
 /** Sets a glyph by the place its entry names. */

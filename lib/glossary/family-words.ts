@@ -9,6 +9,12 @@ export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {
   en: "English",
 };
 
+/** Where an entry is listed: a language, or the signs. */
+export const SHELF_NAMES: Readonly<Record<Language | "signs", string>> = {
+  ...LANGUAGE_NAMES,
+  signs: "Signs",
+};
+
 /** The kinds as the family an entry belongs to, in words that follow a language and a comma. */
 export const KIND_WORDS: Readonly<Record<Kind, string>> = {
   tempo: "how fast",

@@ -2,6 +2,7 @@ import { createEase, type Ease, logistic, logit } from "./ease";
 import type { Moment, Trial } from "./evidence";
 import { knewIt } from "./fsrs";
 import { createActivationModel } from "./models/activation-model";
+import { createHalfLifeModel } from "./models/half-life-model";
 import { createHoldModel } from "./models/hold-model";
 import type { MemoryModel, Practice, Trace } from "./models/model";
 import { createPosterior, type Posterior } from "./posterior";
@@ -9,17 +10,19 @@ import { createPosterior, type Posterior } from "./posterior";
 /** Forgetting rates tried for each model, 1 the published default, and how likely each is beforehand. */
 const HOLD_RATES = [0.25, 1, 4, 16, 64] as const;
 const ACTIVATION_RATES = [0.6, 0.8, 1, 1.3, 1.7] as const;
+const HALF_LIFE_RATES = [0.3, 0.55, 1, 1.8, 3.3] as const;
 const SHARES = [0.1, 0.25, 0.3, 0.25, 0.1] as const;
 
 /** A student knows about one entry in six before the first question; the student's own share is learnt. */
 const KNOWN_PRIOR = { yes: 1, no: 5 } as const;
 
-/** The two memory models over their grids of forgetting rates; priors sum to 1. */
+/** Three memory models over their grids of forgetting rates; priors sum to 1. */
 export function standardModels(): MemoryModel[] {
-  const share = (i: number) => (SHARES[i] ?? 0) / 2;
+  const share = (i: number) => (SHARES[i] ?? 0) / 3;
   return [
     ...HOLD_RATES.map((rate, i) => createHoldModel(rate, share(i))),
     ...ACTIVATION_RATES.map((rate, i) => createActivationModel(rate, share(i))),
+    ...HALF_LIFE_RATES.map((rate, i) => createHalfLifeModel(rate, share(i))),
   ];
 }
 

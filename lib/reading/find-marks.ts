@@ -93,6 +93,14 @@ export function findUnknown(
   );
 }
 
+/** The value as sign ids write it: lower case, hyphens, and what other fields of the mark say. */
+export function signValue(mark: Mark): string | null {
+  if (mark.metronome?.equals) return "modulation";
+  if (mark.element === "tuplet") return mark.value?.split(":")[0] ?? null;
+  if (mark.element === "tremolo" && mark.value === null && mark.role === "start") return "start";
+  return mark.value?.toLowerCase().replaceAll(" ", "-") ?? null;
+}
+
 function isListed(mark: Mark): boolean {
   if (SILENT.has(mark.element)) return false;
   if (mark.role === "stop" || mark.role === "continue") return false;
@@ -100,7 +108,7 @@ function isListed(mark: Mark): boolean {
 }
 
 function foundSign(mark: Mark, glossary: Glossary): Omit<Found, "partIndex" | "measureNumber"> {
-  const entry = entryForSign(glossary, mark.element, mark.value);
+  const entry = entryForSign(glossary, mark.element, signValue(mark));
   const meant = entry && meantBy(glossary, entry);
   const named = NAMED_BY_VALUE.has(mark.element) && mark.value !== null;
   const name = mark.element.replaceAll("-", " ");
