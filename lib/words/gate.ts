@@ -6,6 +6,8 @@ import type { Token } from "./tokenise";
 const SILENT_ROLES = new Set(["link", "but", "with", "until"]);
 /** Single letters and pairs that are dynamics only when printed small. */
 const LETTERS = /^(?:[pfn]|[mprs]?[pf]{1,6}|s?f{1,2}z?p{0,2}|rfz?|fz)$/;
+/** Composers' dates, rights and addresses: page furniture, whatever words it holds. */
+const FURNITURE = /(?:^|[^\d])(?:1[4-9]|20)\d\d(?:[^\d]|$)|©|https?:|www\.|copyright/i;
 /** Shortest word taken for another when nothing round it is known. */
 const ALONE = { one: 7, two: 9 };
 
@@ -17,8 +19,10 @@ export function gate(
   tokens: readonly Token[],
   candidates: readonly Candidate[],
   lexicon: Lexicon,
+  text: string,
 ): { kept: TermMatch[]; taken: boolean[] } {
   const taken = tokens.map(() => false);
+  if (candidates.length === 0 || FURNITURE.test(text)) return { kept: [], taken };
   const votes = languageVotes(candidates);
   const lettered = tokens.filter((t) => /\p{L}{2}/u.test(t.text)).length;
   const firm = candidates.filter((c) => isFirm(c, tokens));
@@ -58,7 +62,10 @@ function stands(c: Candidate, tokens: readonly Token[], at: Surroundings): boole
     return c.key.length > 1 ? !at.prose : whole || at.beside || at.lettered <= 2;
   }
   if (c.how === "abbreviation" && !isFirm(c, tokens)) return whole || at.beside;
+  // "Come with me", "as": likening words need what they liken.
+  if (c.role === "like" && !at.beside) return whole;
   if (c.how === "misspelling") {
+    if (c.sure < 0.6 && c.key.length < ALONE.two) return false;
     if (at.known > 0) return at.known >= at.lettered - at.known - 1;
     return at.lettered === 1 && c.key.length >= (c.sure < 0.7 ? ALONE.two : ALONE.one);
   }

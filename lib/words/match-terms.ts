@@ -67,7 +67,7 @@ export function readWords(printed: string, lexicon: Lexicon): WordsRead {
     if (found) candidates.push(found);
     i = found?.to ?? i + 1;
   }
-  const { kept, taken } = gate(tokens, candidates, lexicon);
+  const { kept, taken } = gate(tokens, candidates, lexicon, text);
   return { text, tokens, matches: kept, unmatched: unmatchedRuns(text, tokens, taken) };
 }
 

@@ -120,7 +120,8 @@ function byCompound(key: string, lexicon: Lexicon): Resolved | null {
   for (let cut = key.length - COMPOUND_PART; cut >= COMPOUND_PART; cut -= 1) {
     const head = key.slice(0, cut);
     const written = lexicon.phrases.get(head)?.find((w) => w.lang === "de" && w.via === "headword");
-    if (written && written.kind !== "modifier") {
+    // Only nouns are built on so (Pedalgebrauch); schwermütig is no kind of schwer.
+    if (written && /^\p{Lu}/u.test(written.headword)) {
       return { written, how: "compound", sure: 0.6, as: head };
     }
   }
@@ -135,7 +136,7 @@ function bySlip(key: string, lexicon: Lexicon): Resolved | null {
     for (const as of lexicon.near.get(form) ?? []) {
       const distance = editDistance(key, as, slips);
       if (distance > Math.min(slips, allowedSlips(as))) continue;
-      if (distance > 1 && key[0] !== as[0]) continue;
+      if (distance > 1 && (key[0] !== as[0] || Math.abs(key.length - as.length) > 1)) continue;
       if (!best || distance < best.distance) best = { as, distance };
     }
   }

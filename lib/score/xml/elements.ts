@@ -10,6 +10,8 @@ export interface ElementHandler<S> {
   open?: (state: S, attributes: Attributes, name: string) => unknown;
   /** At the end tag, with the text directly inside. Text is collected only where this is given. */
   text?: (state: S, text: string, name: string) => void;
+  /** Each run of text directly inside, in place among the elements: for mixed content. */
+  characters?: (state: S, text: string) => void;
   /** At the end tag, after `text`. */
   close?: (state: S, name: string) => void;
   /** Handlers for the elements inside; without a table they are passed over. */

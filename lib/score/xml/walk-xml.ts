@@ -38,7 +38,9 @@ class Walker<S> {
   private doctype = "";
   private readonly onText = (text: string): void => {
     const depth = this.handlers.length - 1;
-    this.texts[depth] = (this.texts[depth] ?? "") + text;
+    const characters = this.handlers[depth]?.characters;
+    if (characters === undefined) this.texts[depth] = (this.texts[depth] ?? "") + text;
+    else characters(this.state, text);
   };
 
   constructor(
@@ -88,7 +90,7 @@ class Walker<S> {
     }
     this.handlers.push(handler);
     this.tables.push(handler.children);
-    this.listen(handler.text !== undefined);
+    this.listen(wantsText(handler));
     if (this.listening) this.texts[depth] = "";
   }
 
@@ -103,7 +105,8 @@ class Walker<S> {
       handler?.close?.(this.state, name);
     }
     if (this.skipped === 0) {
-      this.listen(this.handlers[this.handlers.length - 1]?.text !== undefined);
+      const outer = this.handlers[this.handlers.length - 1];
+      this.listen(outer !== undefined && wantsText(outer));
     }
   }
 
@@ -143,6 +146,10 @@ class Walker<S> {
     const place = { ...error.problem.place, line: this.parser.line, column: this.parser.column };
     return new ScoreReadError({ ...error.problem, place });
   }
+}
+
+function wantsText<S>({ text, characters }: ElementHandler<S>): boolean {
+  return text !== undefined || characters !== undefined;
 }
 
 /** Name without its namespace prefix; some MEI files write mei:note. */
