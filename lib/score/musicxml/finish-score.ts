@@ -1,21 +1,7 @@
-import { ZERO } from "../fraction";
 import { scoreProblem } from "../limits";
-import type { Fraction, Measure, Score, TimeSignature } from "../model";
+import type { Measure, Score, TimeSignature } from "../model";
+import { timeLength } from "../time-length";
 import type { ReaderState } from "./reader-state";
-
-/** Quarters in a measure of this time, 0 when there is none. */
-export function timeLength(time: TimeSignature | null): Fraction {
-  if (time === null) return ZERO;
-  const beats = time.beats.split("+").reduce((sum, count) => sum + Number(count), 0);
-  const quarters = (beats * 4) / time.beatType;
-  return Number.isInteger(quarters) ? [quarters, 1] : reduceBeats(beats * 4, time.beatType);
-}
-
-function reduceBeats(numerator: number, denominator: number): Fraction {
-  let [n, d] = [numerator, denominator];
-  while (n % 2 === 0 && d % 2 === 0) [n, d] = [n / 2, d / 2];
-  return [n, d];
-}
 
 /** Carries time and key through the measures and gives empty measures their time's length. */
 function finishMeasures(state: ReaderState): Measure[] {
