@@ -58,7 +58,7 @@ const SAME_DAY = 0.5;
 const LAST_EVENING_NEW = 0.25;
 const WEEK = 7;
 /** What was missed is wanted once right in the same session (learning-guidance, rules 5 and 10). */
-const MISSED_TODAY = 2;
+const MISSED_TODAY = 1;
 /** Entries judged anew for another day in one call, best first, so that a plan is quick on a phone. */
 const REFRESH = 10;
 

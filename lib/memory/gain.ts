@@ -139,7 +139,7 @@ function valueOf(from: Trace | undefined, { model, ease, known, horizon }: Cours
  * @param count how many attempts an entry may hope for; fractions are rounded
  */
 export function spreadAhead(now: When, daysLeft: number, count: number): When[] {
-  const n = Math.max(0, Math.min(MOST_AHEAD, Math.round(count), daysLeft - 1));
+  const n = Math.max(0, Math.min(MOST_AHEAD, Math.round(AHEAD_SHARE * count), daysLeft - 1));
   const ahead: When[] = [];
   for (let k = 1; k <= n; k += 1) {
     const days = Math.max(k, Math.round((k * daysLeft) / (n + 1)));
@@ -149,3 +149,5 @@ export function spreadAhead(now: When, daysLeft: number, count: number): When[] 
 }
 /** More steps ahead cost time and change little. */
 const MOST_AHEAD = 2;
+/** Part of it that is counted on. */
+const AHEAD_SHARE = 1;

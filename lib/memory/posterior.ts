@@ -4,7 +4,7 @@
  * No model is the truth. Answers therefore count with a power below 1, so that a long log of
  * answers that no model explains well does not leave a single model alone.
  */
-export const TEMPER = 0.5;
+export const TEMPER = 0.9;
 /** No supposition falls below this share of its prior: students change, and models are wrong. */
 const FLOOR = 0.02;
 

@@ -6,6 +6,7 @@ import { dynamicLine } from "./dynamic-line";
 import { findMarks, findUnknown } from "./find-marks";
 import { gatherPhrases } from "./gather-phrases";
 import { articulationLine, characterLine, techniqueLine } from "./manner-line";
+import { markSpans } from "./mark-spans";
 import { comparePlaces } from "./place";
 import { playingOrder } from "./playing-order";
 import type { Reading, StaffLine } from "./reading";
@@ -35,6 +36,7 @@ export function makeReading(score: Score, lexicon: Lexicon, glossary: Glossary):
     tempo: tempoLine(score, phrases, glossary),
     lines: staffLines(score, phrases, glossary),
     road,
+    spans: markSpans(score),
     playingOrder: order,
     playingPolicy: policy,
     warnings: [...score.warnings, ...warnings],

@@ -26,6 +26,8 @@ export interface Reading {
   /** One line for each staff of each part. */
   lines: StaffLine[];
   road: RoadMark[];
+  /** Signs with a length: slurs, octave lines, pedals, endings. */
+  spans: MarkSpan[];
   playingOrder: number[];
   playingPolicy: string;
   warnings: ScoreWarning[];
@@ -143,4 +145,17 @@ export interface RoadMark extends Place {
   /** From the file's playback data rather than the print. */
   encoded: boolean;
   timeOnly: number[] | null;
+}
+
+/** A sign that reaches from one place to another, the note it ends on included. */
+export interface MarkSpan {
+  /** MusicXML element name. */
+  element: string;
+  /** Type of the sign, or the printed text of an ending. */
+  value: string | null;
+  /** Null where it is for all parts (endings). */
+  partIndex: number | null;
+  staff: number | null;
+  from: Place;
+  to: Place;
 }
