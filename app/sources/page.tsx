@@ -29,8 +29,7 @@ export default function SourcesPage() {
             </p>
             <p className="small soft">{by ? `${by}. ${publisher}` : publisher}</p>
             <p className="small">
-              Taken from it: {used}.{" "}
-              <span className="soft">{citedBy(counts.get(key) ?? 0)}</span>
+              Taken from it: {used}. <span className="soft">{citedBy(counts.get(key) ?? 0)}</span>
             </p>
           </li>
         ))}

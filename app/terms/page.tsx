@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
+import { ButtonLink } from "@/app/ui/button";
 import { EntryFilterLinks } from "@/app/ui/entry-filter-links";
 import { EntryShelf } from "@/app/ui/entry-shelf";
 import { Notice } from "@/app/ui/notice";
-import { ButtonLink } from "@/app/ui/button";
 import { filterEntries, parseEntryFilter, shelveEntries } from "@/lib/glossary/list-entries";
 import { loadGlossary } from "@/lib/glossary/load";
 import styles from "./page.module.css";

@@ -1,6 +1,6 @@
 import { AXIS_QUESTIONS, asksInWords } from "@/lib/glossary/asks-words";
-import type { Entry } from "@/lib/glossary/schema";
 import { citeBriefly } from "@/lib/glossary/cite";
+import type { Entry } from "@/lib/glossary/schema";
 import type { Source } from "@/lib/glossary/sources";
 import styles from "./entry-asks.module.css";
 import { FactRows } from "./rows";
@@ -23,7 +23,11 @@ export function EntryAsks({ entry, sources }: EntryAsksProps) {
       ? facts
       : [
           ...facts,
-          { key: "ranges", label: "beats a minute, as printed", value: <Ranges ranges={ranges} sources={sources} /> },
+          {
+            key: "ranges",
+            label: "beats a minute, as printed",
+            value: <Ranges ranges={ranges} sources={sources} />,
+          },
         ];
   if (all.length === 0) return null;
   return (
@@ -36,7 +40,13 @@ export function EntryAsks({ entry, sources }: EntryAsksProps) {
 
 type Range = NonNullable<NonNullable<Entry["asks"]["tempo"]>["ranges"]>[number];
 
-function Ranges({ ranges, sources }: { ranges: readonly Range[]; sources: ReadonlyMap<string, Source> }) {
+function Ranges({
+  ranges,
+  sources,
+}: {
+  ranges: readonly Range[];
+  sources: ReadonlyMap<string, Source>;
+}) {
   return (
     <ul>
       {ranges.map(({ low, high, source }) => (

@@ -38,7 +38,9 @@ export function EntryFilterLinks({ filter }: { filter: EntryFilter }) {
       })),
     },
   ];
-  const chosen = groups.flatMap(({ choices }) => choices.filter((c) => c.chosen).map((c) => c.words));
+  const chosen = groups.flatMap(({ choices }) =>
+    choices.filter((c) => c.chosen).map((c) => c.words),
+  );
   return (
     <details className={styles.filter}>
       <summary className={styles.summary}>

@@ -1,5 +1,5 @@
-import type { Glossary } from "@/lib/glossary/glossary";
 import { asSentence } from "@/lib/glossary/family-words";
+import type { Glossary } from "@/lib/glossary/glossary";
 import type { Entry } from "@/lib/glossary/schema";
 import { EntryLead } from "./entry-lead";
 import { Row, Rows } from "./rows";

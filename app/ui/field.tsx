@@ -1,7 +1,8 @@
 import { type InputHTMLAttributes, type Ref, useId } from "react";
 import styles from "./field.module.css";
 
-interface FieldProps extends Omit<InputHTMLAttributes<HTMLInputElement>, "className" | "style" | "id" | "size"> {
+interface FieldProps
+  extends Omit<InputHTMLAttributes<HTMLInputElement>, "className" | "style" | "id" | "size"> {
   label: string;
   name: string;
   /** `quiet` hides the label from the eye where a heading or the place says it. */
@@ -16,7 +17,14 @@ interface FieldProps extends Omit<InputHTMLAttributes<HTMLInputElement>, "classN
 }
 
 /** A line to write on. */
-export function Field({ label, labelAt = "above", hint, error, look = "plain", ...input }: FieldProps) {
+export function Field({
+  label,
+  labelAt = "above",
+  hint,
+  error,
+  look = "plain",
+  ...input
+}: FieldProps) {
   const id = useId();
   const below = error ?? hint;
   return (
@@ -33,7 +41,14 @@ export function Field({ label, labelAt = "above", hint, error, look = "plain", .
       />
       {below === undefined ? null : (
         <p id={`${id}-below`} className={error === undefined ? styles.hint : styles.error}>
-          {error === undefined ? hint : <><b>Not yet: </b>{error}</>}
+          {error === undefined ? (
+            hint
+          ) : (
+            <>
+              <b>Not yet: </b>
+              {error}
+            </>
+          )}
         </p>
       )}
     </div>

@@ -28,7 +28,12 @@ const garamondExt = localFont({
   display: "swap",
   preload: false,
   adjustFontFallback: false,
-  declarations: [{ prop: "unicode-range", value: "U+0100-024F,U+1E00-1E9F,U+1EF2-1EFF,U+2020,U+20A0-20AB,U+20AD-20C0,U+2113" }],
+  declarations: [
+    {
+      prop: "unicode-range",
+      value: "U+0100-024F,U+1E00-1E9F,U+1EF2-1EFF,U+2020,U+20A0-20AB,U+20AD-20C0,U+2113",
+    },
+  ],
   src: [
     {
       path: "../../node_modules/@fontsource-variable/eb-garamond/files/eb-garamond-latin-ext-wght-normal.woff2",
@@ -49,7 +54,10 @@ const phonetic = localFont({
   preload: false,
   adjustFontFallback: false,
   declarations: [
-    { prop: "unicode-range", value: "U+014B,U+0250-02AF,U+02C8-02D1,U+0300-036F,U+03B2,U+03B8,U+03C7" },
+    {
+      prop: "unicode-range",
+      value: "U+014B,U+0250-02AF,U+02C8-02D1,U+0300-036F,U+03B2,U+03B8,U+03C7",
+    },
   ],
   src: "./fonts/phonetic-roman.woff2",
   weight: "400 800",
@@ -68,7 +76,12 @@ const atkinsonExt = localFont({
   display: "swap",
   preload: false,
   adjustFontFallback: false,
-  declarations: [{ prop: "unicode-range", value: "U+0100-024F,U+1E00-1E9F,U+1EF2-1EFF,U+2020,U+20A0-20AB,U+20AD-20C0,U+2113" }],
+  declarations: [
+    {
+      prop: "unicode-range",
+      value: "U+0100-024F,U+1E00-1E9F,U+1EF2-1EFF,U+2020,U+20A0-20AB,U+20AD-20C0,U+2113",
+    },
+  ],
   src: "../../node_modules/@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-wght-normal.woff2",
   weight: "200 800",
 });

@@ -1,2 +1,78 @@
 "use client";
-export function InYourPieces({ slug }: { slug: string }) { return slug === "" ? null : null; }
+import { Fragment } from "react";
+import type { PieceRecord } from "@/lib/store/records";
+import styles from "./in-your-pieces.module.css";
+import { MeasureNumber } from "./measure-number";
+import { measureStretches } from "./measure-stretches";
+import { pieceHref } from "./piece-href";
+import { Row, Rows } from "./rows";
+import { usePieces } from "./use-pieces";
+
+interface InYourPiecesProps {
+  slug: string;
+  /** Slugs of the signs that say the same (the dot for staccato). */
+  signs?: readonly string[];
+}
+
+/** More places than this are counted, not listed. */
+const MOST_PLACES = 6;
+
+/** Where the entry stands in the pieces of this device, in the player's own part. */
+export function InYourPieces({ slug, signs = [] }: InYourPiecesProps) {
+  const { state, pieces, problem } = usePieces();
+  if (state === "waiting") return null;
+  const places = pieces.map((piece) => ({ piece, at: placesOf(piece, [slug, ...signs]) }));
+  const met = places.filter(({ at }) => at.length > 0);
+  return (
+    <section aria-labelledby="in-your-pieces">
+      <h2 id="in-your-pieces">In your pieces</h2>
+      {met.length > 0 ? (
+        <Rows>
+          {met.map(({ piece, at }) => (
+            <Row
+              key={piece.id}
+              href={pieceHref(piece.id)}
+              lead={<span className={styles.title}>{piece.title}</span>}
+              note={<Stretches at={at} piece={piece} />}
+            />
+          ))}
+        </Rows>
+      ) : (
+        <p className="small soft">{problem ?? sayNone(pieces)}</p>
+      )}
+    </section>
+  );
+}
+
+function Stretches({ at, piece }: { at: readonly number[]; piece: PieceRecord }) {
+  const all = measureStretches(at, piece.reading.measures);
+  const rest = all.length - MOST_PLACES;
+  return (
+    <>
+      {all.slice(0, MOST_PLACES).map(({ number, through }, i) => (
+        <Fragment key={`${number} ${through}`}>
+          {i > 0 ? ", " : null}
+          <MeasureNumber number={number} through={through} />
+        </Fragment>
+      ))}
+      {rest > 0 ? ` and ${rest} more` : null}
+    </>
+  );
+}
+
+function placesOf(piece: PieceRecord, slugs: readonly string[]): number[] {
+  return piece.reading.found
+    .filter(
+      (found) =>
+        found.partIndex === piece.partIndex && found.slug !== null && slugs.includes(found.slug),
+    )
+    .map(({ measureIndex }) => measureIndex);
+}
+
+function sayNone(pieces: readonly PieceRecord[]): string {
+  if (pieces.length === 0) return "Open a piece under Pieces, and its measures are named here.";
+  const [only] = pieces;
+  return pieces.length === 1 && only
+    ? `It is not printed in ${only.title}.`
+    : `It is printed in none of your ${pieces.length} pieces.`;
+}

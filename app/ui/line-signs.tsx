@@ -3,7 +3,17 @@
  * words in a box. One drawing a slug; each lies on the staff of sign-on-staff.
  */
 import type { ReactNode } from "react";
-import { Barline, BOTTOM, Bracket, Note, Placed, Slur, StaffLines, TOP, Words } from "./staff-parts";
+import {
+  Barline,
+  BOTTOM,
+  Bracket,
+  Note,
+  Placed,
+  Slur,
+  StaffLines,
+  TOP,
+  Words,
+} from "./staff-parts";
 
 export interface LineSign {
   /** What stands on the page beside it, in soft ink. */
@@ -85,6 +95,68 @@ function tuplet(count: number): LineSign {
   };
 }
 
+/** A hairpin to measure under two notes. */
+function hairpin(d: string, more?: ReactNode): LineSign {
+  return {
+    around: (
+      <>
+        {lines}
+        <Note x={26} y={65} stem="up" />
+        <Note x={122} y={60} stem="up" />
+      </>
+    ),
+    sign: (
+      <>
+        <path d={d} fill="none" stroke="currentColor" strokeWidth="1.6" strokeLinejoin="round" />
+        {more}
+      </>
+    ),
+  };
+}
+
+/** Small notes run up to the note they adorn. */
+function graceRun(count: number): LineSign {
+  const heads = Array.from({ length: count }, (_, i) => 86 - (count - i) * 13);
+  const first = heads[0] ?? 70;
+  return {
+    around: (
+      <>
+        {lines}
+        <Note x={96} y={55} />
+      </>
+    ),
+    sign: (
+      <>
+        {heads.map((x) => (
+          <Note key={x} x={x} y={55} stem="up" small />
+        ))}
+        <path d={`M${first + 6.8} 32H84v3.4H${first + 6.8}z`} fill="currentColor" />
+      </>
+    ),
+  };
+}
+
+/** Two notes under a curve with the letter of what the hand does. */
+function slurLettered(letter: string, from: number, to: number): LineSign {
+  return {
+    around: (
+      <>
+        {lines}
+        <Note x={38} y={from} />
+        <Note x={106} y={to} />
+      </>
+    ),
+    sign: (
+      <>
+        <Slur from={44} to={112} y={36} height={11} />
+        <Words x={72} y={20} size={17}>
+          {letter}
+        </Words>
+      </>
+    ),
+  };
+}
+
 function overNote(words: string, italic = true): LineSign {
   return {
     around: threeNotes,
@@ -157,7 +229,15 @@ export const LINE_SIGNS: Readonly<Record<string, LineSign>> = {
     ),
     sign: (
       <>
-        <rect x="2" y="6" width="22" height="24" fill="none" stroke="currentColor" strokeWidth="1.6" />
+        <rect
+          x="2"
+          y="6"
+          width="22"
+          height="24"
+          fill="none"
+          stroke="currentColor"
+          strokeWidth="1.6"
+        />
         <Words x={6.5} y={25} bold size={20}>
           B
         </Words>
@@ -168,10 +248,10 @@ export const LINE_SIGNS: Readonly<Record<string, LineSign>> = {
     around: threeNotes,
     sign: (
       <>
-        <Words x={66} y={28} size={19} italic>
+        <Words x={50} y={28} size={19} italic>
           To Coda
         </Words>
-        <Placed name="coda" x={146} y={21} />
+        <Placed name="coda" x={136} y={21} />
       </>
     ),
   },
@@ -222,6 +302,58 @@ export const LINE_SIGNS: Readonly<Record<string, LineSign>> = {
       </>
     ),
   },
+  "opening-hairpin": hairpin("M134 92L28 99L134 106"),
+  "closing-hairpin": hairpin("M28 92L134 99L28 106"),
+  hairpin: hairpin("M72 92L14 99L72 106M88 92L146 99L88 106"),
+  "messa-di-voce": hairpin("M80 92L16 99L80 106M80 92L144 99L80 106"),
+  "niente-circle": hairpin(
+    "M28 92L128 98M28 106L128 100",
+    <circle cx="131.5" cy="99" r="3.5" fill="none" stroke="currentColor" strokeWidth="1.6" />,
+  ),
+  "trill-line": {
+    around: (
+      <>
+        {lines}
+        <Note x={24} y={55} />
+        <Placed name="ornamentTrill" x={30} y={34} rest="bottom" />
+      </>
+    ),
+    sign: (
+      <>
+        {[0, 1, 2, 3, 4, 5, 6, 7, 8].map((i) => (
+          <Placed key={i} name="wiggleTrill" x={44 + i * 10.6} y={28} hold="left" />
+        ))}
+      </>
+    ),
+  },
+  drag: graceRun(2),
+  ruff: graceRun(3),
+  "double-stop": {
+    around: lines,
+    sign: (
+      <>
+        <Note x={72} y={75} stem="up" />
+        <Note x={72} y={55} stem="up" />
+      </>
+    ),
+  },
+  "stemless-note": { around: lines, sign: <Note x={74} y={55} stem="none" /> },
+  "hammer-on": slurLettered("H", 60, 50),
+  "pull-off": slurLettered("P", 50, 60),
+  sticking: {
+    around: threeNotes,
+    sign: (
+      <>
+        {["R", "L", "R"].map((hand, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: three fixed letters
+          <Words key={i} x={31 + i * 42} y={106} size={17}>
+            {hand}
+          </Words>
+        ))}
+      </>
+    ),
+  },
+  duplet: tuplet(2),
   triplet: tuplet(3),
   tuplet: tuplet(3),
   quadruplet: tuplet(4),

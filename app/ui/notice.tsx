@@ -18,7 +18,10 @@ const SPOKEN = { empty: "", error: "Not done. ", offline: "No network. " } as co
 /** A state in words: what is so, what to do. The line at its left differs in shape, not colour. */
 export function Notice({ kind, title, children, action }: NoticeProps) {
   return (
-    <div className={`${styles.notice} ${styles[kind]}`} role={kind === "error" ? "alert" : undefined}>
+    <div
+      className={`${styles.notice} ${styles[kind]}`}
+      role={kind === "error" ? "alert" : undefined}
+    >
       <p className={styles.title}>
         {SPOKEN[kind] === "" ? null : <span className={styles.kind}>{SPOKEN[kind]}</span>}
         {title}

@@ -22,7 +22,8 @@ const HIGH = 55;
 export function SignOnStaff({ entry }: { entry: Pick<Entry, "slug" | "sign" | "headword"> }) {
   const { sign } = entry;
   if (!sign) return null;
-  const drawing = LINE_SIGNS[entry.slug] ?? (sign.glyph ? setGlyph(sign.glyph, sign.stands) : undefined);
+  const drawing =
+    LINE_SIGNS[entry.slug] ?? (sign.glyph ? setGlyph(sign.glyph, sign.stands) : undefined);
   if (!drawing) return null;
   return (
     <svg
@@ -39,7 +40,7 @@ export function SignOnStaff({ entry }: { entry: Pick<Entry, "slug" | "sign" | "h
 
 /** Where the picture begins, so that no empty paper stands over or under the sign. */
 function cropOf(slug: string, stands: SignInfo["stands"]): number {
-  if (stands === "below-staff" || slug === "dashed-line") return 32;
+  if (stands === "below-staff" || slug === "dashed-line") return 30;
   return stands === "above-staff" || stands === "on-note" ? 6 : 18;
 }
 
@@ -54,6 +55,7 @@ function setGlyph(name: string, stands: SignInfo["stands"]): LineSign {
   );
   switch (stands) {
     case "on-note":
+      if (/^note(head|Shape)/.test(name)) return onHead(name, note);
       return {
         around: oneNote,
         sign: <Placed name={name} x={middleOf(note)} y={TOP - 5} rest="bottom" />,
@@ -64,7 +66,12 @@ function setGlyph(name: string, stands: SignInfo["stands"]): LineSign {
       return {
         around: oneNote,
         sign: isBreak ? (
-          <Placed name={name} x={118} y={TOP + 2} rest={name.startsWith("breath") ? "bottom" : "middle"} />
+          <Placed
+            name={name}
+            x={118}
+            y={TOP + 2}
+            rest={name.startsWith("breath") ? "bottom" : "middle"}
+          />
         ) : (
           <Placed name={name} x={middleOf(note)} y={TOP - 6} rest="bottom" />
         ),
@@ -96,7 +103,12 @@ function setGlyph(name: string, stands: SignInfo["stands"]): LineSign {
         sign: name.startsWith("grace") ? (
           <Placed name={name} x={note - 7} y={HIGH} hold="right" rest="origin" />
         ) : (
-          <Placed name={name} x={note - 4} y={name.startsWith("arpegg") ? MIDDLE : HIGH} hold="right" />
+          <Placed
+            name={name}
+            x={note - 4}
+            y={name.startsWith("arpegg") ? MIDDLE : HIGH}
+            hold="right"
+          />
         ),
       };
     case "after-note":
@@ -130,6 +142,28 @@ function setGlyph(name: string, stands: SignInfo["stands"]): LineSign {
         sign: <Placed name={name} x={38} y={MIDDLE} hold="left" />,
       };
   }
+}
+
+/** A sign that is the note head itself, or stands round it. */
+function onHead(name: string, x: number): LineSign {
+  const isRound = name === "noteheadParenthesis";
+  return {
+    around: (
+      <>
+        {lines}
+        {isRound ? (
+          <Note x={x} y={HIGH} />
+        ) : (
+          <path d={`M${x + 0.6} ${HIGH + 2}V90`} stroke="currentColor" strokeWidth="1.2" />
+        )}
+      </>
+    ),
+    sign: isRound ? (
+      <Placed name={name} x={middleOf(x)} y={HIGH} />
+    ) : (
+      <Placed name={name} x={x} y={HIGH} hold="left" />
+    ),
+  };
 }
 
 function betweenNotes(name: string): LineSign {

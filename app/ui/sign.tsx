@@ -30,7 +30,10 @@ export function Sign({ name, label, size = "text" }: SignProps) {
 export function signInWords(name: string): string {
   const words = name
     .replace(/(Above|Below|Up|Down)$/, "")
-    .replace(/^(artic|dynamic|ornament|strings|brass|wind|pluckedTechnique|keyboard|breath)(?=[A-Z])/, "")
+    .replace(
+      /^(artic|dynamic|ornament|strings|brass|wind|pluckedTechnique|keyboard|breath)(?=[A-Z])/,
+      "",
+    )
     .replace(/([a-z0-9])([A-Z])/g, "$1 $2")
     .toLowerCase();
   return `${words} sign`;

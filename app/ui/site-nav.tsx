@@ -25,11 +25,7 @@ export function SiteNav() {
         <ul className={styles.places}>
           {PLACES.map(({ href, words, under }) => (
             <li key={href}>
-              <Link
-                href={href}
-                className={styles.place}
-                aria-current={current(path, href, under)}
-              >
+              <Link href={href} className={styles.place} aria-current={current(path, href, under)}>
                 <span className={styles.words}>{words}</span>
               </Link>
             </li>
@@ -45,7 +41,11 @@ export function SiteNav() {
   );
 }
 
-function current(path: string, href: string, under: readonly string[]): "page" | "true" | undefined {
+function current(
+  path: string,
+  href: string,
+  under: readonly string[],
+): "page" | "true" | undefined {
   if (path === href) return "page";
   const isUnder = [...(href === "/" ? [] : [href]), ...under].some(
     (place) => path === place || path.startsWith(`${place}/`),

@@ -27,7 +27,17 @@ export function Barline({ x, heavy = false }: { x: number; heavy?: boolean }) {
   return <path d={`M${x} ${TOP}V${BOTTOM}`} stroke="currentColor" strokeWidth={heavy ? 5 : 1.6} />;
 }
 
-export function Glyph({ code, x, y, size = 4 * SPACE }: { code: number; x: number; y: number; size?: number }) {
+export function Glyph({
+  code,
+  x,
+  y,
+  size = 4 * SPACE,
+}: {
+  code: number;
+  x: number;
+  y: number;
+  size?: number;
+}) {
   return (
     <text x={x} y={y} fontSize={size} className={styles.glyph}>
       {String.fromCodePoint(code)}
@@ -89,7 +99,17 @@ export function Placed({ name, x, y, hold = "middle", rest = "middle" }: PlacedP
 }
 
 /** A curve that swells in the middle and tapers to its ends, arched upwards by `height`. */
-export function Slur({ from, to, y, height = 12 }: { from: number; to: number; y: number; height?: number }) {
+export function Slur({
+  from,
+  to,
+  y,
+  height = 12,
+}: {
+  from: number;
+  to: number;
+  y: number;
+  height?: number;
+}) {
   const third = (to - from) * 0.25;
   const outer = y - height * 1.33;
   const inner = outer + 3;

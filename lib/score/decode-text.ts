@@ -79,7 +79,8 @@ function makeDecoder(label: string, file: string): TextDecoder {
 export function* decodeChunks(source: TextSource): Generator<string> {
   const { bytes, encoding, file } = source;
   if (SINGLE_BYTE.has(encoding)) {
-    for (let at = 0; at < bytes.length; at += CHUNK) yield singleBytes(bytes.subarray(at, at + CHUNK));
+    for (let at = 0; at < bytes.length; at += CHUNK)
+      yield singleBytes(bytes.subarray(at, at + CHUNK));
     return;
   }
   const decoder = makeDecoder(encoding, file);

@@ -116,12 +116,17 @@ function chooseEntry(
     warnings.push({ code: "no-container", message, measureNumber: null, partId: null });
     return score;
   }
-  const { source } = findEncoding(unpackEntry(bytes, container, { file, limits }), `${file}/${CONTAINER}`);
+  const { source } = findEncoding(
+    unpackEntry(bytes, container, { file, limits }),
+    `${file}/${CONTAINER}`,
+  );
   const [path] = rootfiles(source, limits);
   if (path === undefined || path === "") refuseRootfile(file, "the container names no score");
-  if (isUnsafePath(path)) refuseRootfile(file, `the container points outside the archive ("${path.slice(0, 60)}")`);
+  if (isUnsafePath(path))
+    refuseRootfile(file, `the container points outside the archive ("${path.slice(0, 60)}")`);
   const entry = entries.find(({ name }) => name === path);
-  if (entry === undefined) refuseRootfile(file, `the container names "${path.slice(0, 60)}", which is not there`);
+  if (entry === undefined)
+    refuseRootfile(file, `the container names "${path.slice(0, 60)}", which is not there`);
   return entry;
 }
 

@@ -96,7 +96,11 @@ export function listArchive(bytes: Uint8Array, file: string, limits: ReadLimits)
     at += 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
   if (total > limits.archiveBytes) {
-    tooLarge(file, `the archive unpacks to ${megabytes(total)}`, `at most ${megabytes(limits.archiveBytes)}`);
+    tooLarge(
+      file,
+      `the archive unpacks to ${megabytes(total)}`,
+      `at most ${megabytes(limits.archiveBytes)}`,
+    );
   }
   checkNames(entries, file);
   return entries;
@@ -105,7 +109,8 @@ export function listArchive(bytes: Uint8Array, file: string, limits: ReadLimits)
 function checkNames(entries: readonly ArchiveEntry[], file: string): void {
   const seen = new Set<string>();
   for (const { name } of entries) {
-    if (isUnsafePath(name)) damaged(file, `the archive names a file outside itself ("${name.slice(0, 60)}")`);
+    if (isUnsafePath(name))
+      damaged(file, `the archive names a file outside itself ("${name.slice(0, 60)}")`);
     if (seen.has(name)) damaged(file, `the archive holds two files named "${name.slice(0, 60)}"`);
     seen.add(name);
   }
@@ -139,13 +144,18 @@ export function unpackEntry(
   const cap = Math.min(limits.bytes, Math.max(RATIO_FROM, packed.length * limits.ratio));
   if (entry.size > cap) refuseSize(entry, file, cap);
   const content = inflate(packed, entry, { file, cap });
-  if (content.length !== entry.size) damaged(file, `"${entry.name}" is not as long as the archive says`);
+  if (content.length !== entry.size)
+    damaged(file, `"${entry.name}" is not as long as the archive says`);
   if (crc32(content) !== entry.crc) damaged(file, `"${entry.name}" is damaged (checksum)`);
   return content;
 }
 
 function refuseSize(entry: ArchiveEntry, file: string, cap: number): never {
-  return tooLarge(file, `"${entry.name}" unpacks to more than ${megabytes(cap)}`, "a score of reasonable size");
+  return tooLarge(
+    file,
+    `"${entry.name}" unpacks to more than ${megabytes(cap)}`,
+    "a score of reasonable size",
+  );
 }
 
 function inflate(

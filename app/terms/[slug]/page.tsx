@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { EntryHow } from "@/app/ui/entry-how";
 import { EntryAsks } from "@/app/ui/entry-asks";
 import { EntryBody } from "@/app/ui/entry-body";
 import { EntryHead } from "@/app/ui/entry-head";
+import { EntryHow } from "@/app/ui/entry-how";
 import { EntryKin } from "@/app/ui/entry-kin";
 import { EntrySources } from "@/app/ui/entry-sources";
 import { InYourPieces } from "@/app/ui/in-your-pieces";
@@ -27,6 +27,7 @@ export default async function EntryPage({ params }: PageProps<"/terms/[slug]">) 
   const entry = glossary.bySlug.get((await params).slug);
   if (!entry) notFound();
   const sources = loadSources();
+  const signs = glossary.entries.filter(({ means }) => means === entry.slug);
   return (
     <article className={styles.entry}>
       <div className={styles.head}>
@@ -39,7 +40,7 @@ export default async function EntryPage({ params }: PageProps<"/terms/[slug]">) 
       </div>
       <div className={styles.beside}>
         <EntryKin entry={entry} glossary={glossary} />
-        <InYourPieces slug={entry.slug} />
+        <InYourPieces slug={entry.slug} signs={signs.map(({ slug }) => slug)} />
         <EntrySources entry={entry} sources={sources} />
       </div>
     </article>

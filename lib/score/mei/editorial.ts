@@ -1,4 +1,5 @@
 import type { XmlElement } from "../xml/element-tree";
+import { dynamicLetters, noteCharacter } from "./glyphs";
 
 /** Editorial wrappers that are read as if only their content stood there. */
 const TRANSPARENT = new Set(
@@ -63,10 +64,14 @@ function rawText(element: XmlElement): string {
     .join("");
 }
 
-/** A symbol given by code point stands in the text as that character. */
+/** A symbol given by code point stands in the text as that character, a note value or dynamic also by name. */
 function symbolText({ attributes }: XmlElement): string {
+  const named = noteCharacter(attributes["glyph.name"]) ?? dynamicLetters(attributes["glyph.name"]);
+  if (named !== null) return named;
   const code = /^(?:U\+|#x|0x)?([0-9A-Fa-f]{4,6})$/.exec(attributes["glyph.num"] ?? "")?.[1];
-  return code === undefined ? "" : String.fromCodePoint(Math.min(Number.parseInt(code, 16), 0x10ffff));
+  return code === undefined
+    ? ""
+    : String.fromCodePoint(Math.min(Number.parseInt(code, 16), 0x10ffff));
 }
 
 /** Symbols anywhere inside, in order. */

@@ -2,8 +2,8 @@ import { addFractions, multiplyFractions, ZERO } from "../fraction";
 import type { Fraction, Note } from "../model";
 import { timeLength } from "../time-length";
 import type { XmlElement } from "../xml/element-tree";
-import { childNamed, childrenOf } from "./editorial";
 import { scaled, tupletScale, writtenLength } from "./durations";
+import { childNamed, childrenOf } from "./editorial";
 import { type MeiState, newNote, type Place, type StaffState } from "./mei-state";
 import { markNote } from "./note-marks";
 import { readFifths, signTime } from "./staves";
@@ -78,7 +78,11 @@ function lengthOf(layer: LayerReader, element: XmlElement): Fraction {
   const scale = span === undefined ? layer.scale : multiplyFractions(layer.scale, span);
   const length = written === null ? null : scaled(written, scale);
   if (length !== null) return length;
-  state.warn("no-duration", `A ${element.name} has no usable duration; it is given no length.`, staff.part.id);
+  state.warn(
+    "no-duration",
+    `A ${element.name} has no usable duration; it is given no length.`,
+    staff.part.id,
+  );
   return ZERO;
 }
 
@@ -86,11 +90,23 @@ function placeNow({ staff, measureIndex, cursor, voice }: LayerReader, note: num
   return { staff, measureIndex, onset: cursor, note, voice };
 }
 
-function remember(layer: LayerReader, element: XmlElement, note: number | null, length: Fraction): void {
+function remember(
+  layer: LayerReader,
+  element: XmlElement,
+  note: number | null,
+  length: Fraction,
+): void {
   const id = element.attributes["xml:id"];
   if (id === undefined) return;
   const { staff, measureIndex, cursor: onset, voice } = layer;
-  layer.state.targets.set(id, { staff, note, measureIndex, onset, end: addFractions(onset, length), voice });
+  layer.state.targets.set(id, {
+    staff,
+    note,
+    measureIndex,
+    onset,
+    end: addFractions(onset, length),
+    voice,
+  });
 }
 
 function advance(layer: LayerReader, length: Fraction): void {
@@ -110,7 +126,11 @@ function graceOf(layer: LayerReader, element: XmlElement): Note["grace"] {
   return layer.grace === "slash" && grace === undefined ? "slash" : "plain";
 }
 
-function addNote(layer: LayerReader, element: XmlElement, length: Fraction): { note: Note; index: number } {
+function addNote(
+  layer: LayerReader,
+  element: XmlElement,
+  length: Fraction,
+): { note: Note; index: number } {
   const { staff, measureIndex, cursor, voice } = layer;
   const note = newNote(measureIndex, cursor, voice, printedStaff(layer, element.attributes.staff));
   note.duration = length;
@@ -154,7 +174,10 @@ function readChord(layer: LayerReader, element: XmlElement): void {
 
 /** A tie on the chord ties every note of it. */
 function withTieOf(note: XmlElement, { attributes }: XmlElement): XmlElement {
-  return { ...note, attributes: { ...note.attributes, tie: note.attributes.tie ?? attributes.tie } };
+  return {
+    ...note,
+    attributes: { ...note.attributes, tie: note.attributes.tie ?? attributes.tie },
+  };
 }
 
 function withoutTie(element: XmlElement): XmlElement {
@@ -195,7 +218,9 @@ const readMeasureRest: EventReader = (layer, element) => {
 
 const readMultiRest: EventReader = (layer, element) => {
   addFullMeasure(layer, element);
-  layer.state.mark(placeNow(layer, null), "multiple-rest", { value: element.attributes.num ?? null });
+  layer.state.mark(placeNow(layer, null), "multiple-rest", {
+    value: element.attributes.num ?? null,
+  });
 };
 
 function measureRepeat(count: (element: XmlElement) => string | null): EventReader {
@@ -208,7 +233,9 @@ function measureRepeat(count: (element: XmlElement) => string | null): EventRead
 /** Moves on by part of the measure: one beat, or half of it. */
 function partRepeat(name: string, length: (staff: StaffState) => Fraction): EventReader {
   return (layer) => {
-    layer.state.mark(placeNow(layer, null), name, { role: name === "beat-repeat" ? "start" : "point" });
+    layer.state.mark(placeNow(layer, null), name, {
+      role: name === "beat-repeat" ? "start" : "point",
+    });
     advance(layer, length(layer.staff));
   };
 }
@@ -221,7 +248,11 @@ const readTuplet: EventReader = (layer, element) => {
   const { num, numbase } = element.attributes;
   const scale = tupletScale(num, numbase);
   if (scale === null) {
-    layer.state.warn("bad-tuplet", "A tuplet gives no usable ratio; its notes keep their written length.", layer.staff.part.id);
+    layer.state.warn(
+      "bad-tuplet",
+      "A tuplet gives no usable ratio; its notes keep their written length.",
+      layer.staff.part.id,
+    );
   }
   const first = layer.staff.part.notes.length;
   const start = placeNow(layer, first);
@@ -307,7 +338,10 @@ const EVENTS: ReadonlyMap<string, EventReader> = new Map<string, EventReader>([
   ["mRpt2", measureRepeat(() => "2")],
   ["multiRpt", measureRepeat(({ attributes }) => attributes.num ?? null)],
   ["beatRpt", partRepeat("beat-repeat", ({ time }) => [4, time?.beatType ?? 4])],
-  ["halfmRpt", partRepeat("half-measure-repeat", ({ time }) => multiplyFractions(timeLength(time), [1, 2]))],
+  [
+    "halfmRpt",
+    partRepeat("half-measure-repeat", ({ time }) => multiplyFractions(timeLength(time), [1, 2])),
+  ],
   ["beam", readInside],
   ["tuplet", readTuplet],
   ["graceGrp", readGraceGroup],
@@ -358,7 +392,10 @@ export function readStaff(
       spans,
       fullMeasure,
     };
-    readEvents(layer, childrenOf(child));
+    const events = childrenOf(child);
+    // An empty layer is written as one space without a length.
+    const isEmpty = events.length === 1 && events[0]?.name === "space" && !events[0].attributes.dur;
+    if (!isEmpty) readEvents(layer, events);
     if (layer.cursor[0] * length[1] > length[0] * layer.cursor[1]) length = layer.cursor;
   }
   return { length, fullMeasure };

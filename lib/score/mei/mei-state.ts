@@ -12,6 +12,7 @@ import type {
 } from "../model";
 import { WarningList } from "../warnings";
 import type { XmlElement } from "../xml/element-tree";
+import type { Attributes } from "../xml/elements";
 import type { SectionNode } from "./expansion";
 
 /** A part and the staves it is written on. */
@@ -67,6 +68,7 @@ export class MeiState {
   tree: XmlElement[] = [];
   version: string | null = null;
   title = "";
+  titlePart = "";
   readonly staves: StaffState[] = [];
   readonly parts: ScorePart[] = [];
   readonly measures: Measure[] = [];
@@ -85,6 +87,10 @@ export class MeiState {
   /** Root of each movement, for the playing order. */
   readonly movements: SectionNode[] = [];
   readonly openSections: SectionNode[] = [];
+  /** Endings open now with their first measure. */
+  readonly endings: { attributes: Attributes; first: number }[] = [];
+  /** Ties and slurs written as attributes, so that an element for the same sign adds nothing. */
+  readonly joined = new Set<string>();
   groups = 0;
 
   constructor(
@@ -99,6 +105,10 @@ export class MeiState {
   warn(code: string, message: string, partId: string | null = null): void {
     const measureNumber = this.measure?.number ?? null;
     this.warnings.add({ code, message, measureNumber, partId });
+  }
+
+  joinKey(part: ScorePart, element: string, role: MarkRole, note: number): string {
+    return `${part.id} ${element} ${role} ${note}`;
   }
 
   makeMark(place: Place, element: string, fields: MarkFields = {}): Mark {

@@ -4,7 +4,9 @@ import { childrenOf } from "./editorial";
 import type { MarkFields, MeiState, Place } from "./mei-state";
 
 /** MEI data.ARTICULATION as MusicXML elements, from the MEI to MusicXML table of this project. */
-const ARTICULATIONS: Readonly<Record<string, readonly (readonly [element: string, value?: string])[]>> = {
+const ARTICULATIONS: Readonly<
+  Record<string, readonly (readonly [element: string, value?: string])[]>
+> = {
   acc: [["accent"]],
   "acc-soft": [["soft-accent"]],
   stacc: [["staccato"]],
@@ -83,27 +85,49 @@ function markArticulations(state: MeiState, place: Place, element: XmlElement): 
     if (known !== undefined) continue;
     state.mark(place, "other-articulation", { text: token, placement });
     if (OTHER_ARTICULATIONS.has(token)) continue;
-    state.warn("unknown-articulation", `The articulation "${token}" is not known; it is kept by its name.`, place.staff.part.id);
+    state.warn(
+      "unknown-articulation",
+      `The articulation "${token}" is not known; it is kept by its name.`,
+      place.staff.part.id,
+    );
   }
 }
 
 /** A letter of @tie or @slur: i starts, t ends, m does both. */
-function markJoin(state: MeiState, place: Place, join: { element: string; letter: string; number: string | null }): void {
+function markJoin(
+  state: MeiState,
+  place: Place,
+  join: { element: string; letter: string; number: string | null },
+): void {
   const { element, letter, number } = join;
-  if (letter === "t" || letter === "m") state.mark(place, element, { role: "stop", number });
-  if (letter === "i" || letter === "m") state.mark(place, element, { role: "start", number });
+  const { part } = place.staff;
+  for (const role of ["stop", "start"] as const) {
+    if (letter !== "m" && letter !== (role === "stop" ? "t" : "i")) continue;
+    state.mark(place, element, { role, number });
+    if (place.note !== null) state.joined.add(state.joinKey(part, element, role, place.note));
+  }
 }
 
-function markJoins(state: MeiState, place: Place, element: XmlElement, note: Note | undefined): void {
+function markJoins(
+  state: MeiState,
+  place: Place,
+  element: XmlElement,
+  note: Note | undefined,
+): void {
   const { tie, slur, lv, gliss } = element.attributes;
   const letter = tie?.trim().charAt(0) ?? "";
   if (letter !== "") markJoin(state, place, { element: "tied", letter, number: null });
   if (note !== undefined && "im".includes(letter) && letter !== "") note.tieStart = true;
   if (note !== undefined && "tm".includes(letter) && letter !== "") note.tieStop = true;
   for (const token of tokens(slur)) {
-    markJoin(state, place, { element: "slur", letter: token.charAt(0), number: token.slice(1) || null });
+    markJoin(state, place, {
+      element: "slur",
+      letter: token.charAt(0),
+      number: token.slice(1) || null,
+    });
   }
-  for (const token of tokens(gliss)) markJoin(state, place, { element: "glissando", letter: token.charAt(0), number: null });
+  for (const token of tokens(gliss))
+    markJoin(state, place, { element: "glissando", letter: token.charAt(0), number: null });
   if (lv === "true") state.mark(place, "tied", { value: "let-ring" });
 }
 
@@ -111,7 +135,8 @@ function markJoins(state: MeiState, place: Place, element: XmlElement, note: Not
 function markStem(state: MeiState, place: Place, element: XmlElement, isGrace: boolean): void {
   const mod = element.attributes["stem.mod"];
   const strokes = /^([1-6])slash$/.exec(mod ?? "")?.[1];
-  if (strokes !== undefined && !isGrace) state.mark(place, "tremolo", { value: "single", text: strokes });
+  if (strokes !== undefined && !isGrace)
+    state.mark(place, "tremolo", { value: "single", text: strokes });
   else if (mod === "z") state.mark(place, "tremolo", { value: "unmeasured" });
   else if (mod === "sprech") state.mark(place, "notehead", { value: "x" });
 }
@@ -119,7 +144,8 @@ function markStem(state: MeiState, place: Place, element: XmlElement, isGrace: b
 function markHead(state: MeiState, place: Place, { attributes }: XmlElement): void {
   const head = HEADS[attributes["head.shape"] ?? ""];
   if (head !== undefined) state.mark(place, "notehead", { value: head });
-  if (tokens(attributes["head.mod"]).includes("paren")) state.mark(place, "notehead", { value: "parentheses" });
+  if (tokens(attributes["head.mod"]).includes("paren"))
+    state.mark(place, "notehead", { value: "parentheses" });
 }
 
 /**
@@ -138,7 +164,8 @@ export function markNote(state: MeiState, place: Place, element: XmlElement, not
   markArticulations(state, place, element);
   const { fermata, ornam } = element.attributes;
   if (fermata !== undefined) state.mark(place, "fermata", { placement: placementOf(fermata) });
-  for (const token of tokens(ornam)) state.mark(place, "other-ornament", { ...fields, text: token });
+  for (const token of tokens(ornam))
+    state.mark(place, "other-ornament", { ...fields, text: token });
   for (const child of childrenOf(element)) {
     if (child.name === "artic") markArticulations(state, place, child);
   }

@@ -12,7 +12,10 @@ export function timeOf(element: XmlElement): TimeSignature | undefined {
 }
 
 /** Time of a meterSig, or of `meter.` attributes. */
-export function signTime({ attributes }: XmlElement, prefix: "" | "meter."): TimeSignature | undefined {
+export function signTime(
+  { attributes }: XmlElement,
+  prefix: "" | "meter.",
+): TimeSignature | undefined {
   const sym = attributes[`${prefix}sym`];
   const symbol = sym === "common" || sym === "cut" ? sym : null;
   const standard = symbol === "cut" ? "2" : symbol === "common" ? "4" : undefined;
@@ -106,14 +109,19 @@ export function staffNumbered(state: MeiState, n: string): StaffState {
   if (known !== undefined) return known;
   const definition: XmlElement = { name: "staffDef", attributes: { n }, children: [] };
   const part = addPart(state, definition, n);
-  state.warn("undeclared-staff", `Staff ${n} is not declared; it is read as a part of its own.`, part.id);
+  state.warn(
+    "undeclared-staff",
+    `Staff ${n} is not declared; it is read as a part of its own.`,
+    part.id,
+  );
   return addStaff(state, definition, part);
 }
 
 /** Declares the parts and staves of a staffGrp; staves known already keep their part. */
 function declareStaves(state: MeiState, group: XmlElement): void {
   for (const child of childrenOf(group)) {
-    if (child.name === "staffGrp" && isOneInstrument(child)) declarePart(state, child, staffDefsIn(child));
+    if (child.name === "staffGrp" && isOneInstrument(child))
+      declarePart(state, child, staffDefsIn(child));
     else if (child.name === "staffGrp") declareStaves(state, child);
     else if (child.name === "staffDef") declarePart(state, child, [child]);
   }
@@ -121,7 +129,8 @@ function declareStaves(state: MeiState, group: XmlElement): void {
 
 function declarePart(state: MeiState, element: XmlElement, staffDefs: readonly XmlElement[]): void {
   const fresh = staffDefs.filter(
-    ({ attributes }) => attributes.n === undefined || !state.staves.some(({ n }) => n === attributes.n),
+    ({ attributes }) =>
+      attributes.n === undefined || !state.staves.some(({ n }) => n === attributes.n),
   );
   const [first] = fresh;
   if (first === undefined) return;

@@ -38,7 +38,10 @@ const TIME: Handler = {
     const { timeDraft, measure } = state;
     const value = timeOf(timeDraft);
     if (value === null && timeDraft.pairs.length > 0) {
-      state.warn("bad-time", "The time signature is not readable; the measure is taken as unmetered.");
+      state.warn(
+        "bad-time",
+        "The time signature is not readable; the measure is taken as unmetered.",
+      );
     }
     if (measure !== undefined && measure.time === null) measure.time = { value };
     if (value === null || value.symbol === null) return;
@@ -59,7 +62,8 @@ const TIME: Handler = {
 const KEY: Handler = {
   open: (state) => {
     const { measure } = state;
-    if (state.current !== state.parts[0] || measure === undefined || measure.fifths !== null) return false;
+    if (state.current !== state.parts[0] || measure === undefined || measure.fifths !== null)
+      return false;
     measure.fifths = { value: null };
     return true;
   },

@@ -1,29 +1,11 @@
 import type { Mark, Measure } from "../model";
+import { endingText, readPasses } from "../passes";
 import { type Attributes, elementTable } from "../xml/elements";
 import { readWhole } from "./decimal";
 import { type Handler, markHandler, setContent, type Table } from "./mark-handlers";
 import { FERMATA } from "./notations";
 import type { ReaderState } from "./reader-state";
 import { addJump } from "./sounds";
-
-const MAX_PASS = 99;
-
-/** Passes named by an ending's number: "1, 2", "1-3" or "1.2."; empty when it names none. */
-export function readPasses(text: string): number[] {
-  const passes = new Set<number>();
-  for (const match of text.matchAll(/(\d+)(?:\s*[-\u2013]\s*(\d+))?/g)) {
-    const first = Number(match[1]);
-    const last = Math.min(Number(match[2] ?? match[1]), MAX_PASS);
-    for (let pass = first; pass <= last; pass++) passes.add(pass);
-  }
-  return [...passes].sort((a, b) => a - b);
-}
-
-/** Bracket text that says more than numbers, else null. */
-export function endingText(text: string): string | null {
-  const trimmed = text.trim();
-  return /[^\d\s.,;:\u2013-]/.test(trimmed) ? trimmed : null;
-}
 
 /** Measure whose right barline is meant by one placed here. */
 function measureEndingAt(state: ReaderState): Measure | undefined {
@@ -35,7 +17,8 @@ function setRepeat(state: ReaderState, attributes: Attributes): void {
   const forward = attributes.direction === "forward";
   state.mark("repeat", forward ? "forward" : "backward");
   if (state.barline.location === "middle") {
-    const message = "A repeat sign stands inside the measure; it is read as standing at its barline.";
+    const message =
+      "A repeat sign stands inside the measure; it is read as standing at its barline.";
     state.warn("repeat-inside-measure", message);
   }
   if (forward) {
@@ -49,7 +32,8 @@ function setRepeat(state: ReaderState, attributes: Attributes): void {
   const afterJump = attributes["after-jump"];
   measure.repeatEnd = {
     times: times ?? measure.repeatEnd?.times ?? null,
-    afterJump: afterJump === undefined ? (measure.repeatEnd?.afterJump ?? null) : afterJump === "yes",
+    afterJump:
+      afterJump === undefined ? (measure.repeatEnd?.afterJump ?? null) : afterJump === "yes",
   };
 }
 
@@ -75,7 +59,10 @@ const ENDING: Handler = {
     const fromNumber = readPasses(state.endingNumber);
     const passes = fromNumber.length > 0 ? fromNumber : readPasses(text);
     if (passes.length === 0) {
-      state.warn("ending-without-number", "An ending bracket names no pass; its order is not known.");
+      state.warn(
+        "ending-without-number",
+        "An ending bracket names no pass; its order is not known.",
+      );
     }
     measure.endingStart = passes;
     measure.endingText = measure.endingText ?? endingText(text);
@@ -105,7 +92,12 @@ const CHILDREN: Table = elementTable({
 });
 
 function isSame(a: Mark, b: Mark): boolean {
-  return a.element === b.element && a.value === b.value && a.role === b.role && a.placement === b.placement;
+  return (
+    a.element === b.element &&
+    a.value === b.value &&
+    a.role === b.role &&
+    a.placement === b.placement
+  );
 }
 
 /** Onset by location; a right barline waits for the measure's length. Repeats of one sign are dropped. */

@@ -1,5 +1,6 @@
 import { elementTable, joinTables } from "../xml/elements";
 import { readDecimal, readWhole } from "./decimal";
+import { DRAWN_SIGNS } from "./drawn-signs";
 import { DYNAMICS } from "./dynamics";
 import {
   type Handler,
@@ -11,7 +12,6 @@ import {
   textOf,
 } from "./mark-handlers";
 import { METRONOME } from "./metronome";
-import { DRAWN_SIGNS } from "./drawn-signs";
 import { applySound, offsetTicks, onsetAt, SOUND_IN_DIRECTION } from "./sounds";
 
 /** Words; blank ones, which only carry a sound, leave no mark. */

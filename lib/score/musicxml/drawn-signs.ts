@@ -20,7 +20,12 @@ function append(state: ReaderState, text: string): void {
   state.pieces.push(last + text);
 }
 
-const ACCIDENTALS: Readonly<Record<string, string>> = { "-1": "b", "1": "#", "-2": "bb", "2": "##" };
+const ACCIDENTALS: Readonly<Record<string, string>> = {
+  "-1": "b",
+  "1": "#",
+  "-2": "bb",
+  "2": "##",
+};
 
 function appendAlter(state: ReaderState, alter: string): void {
   if (alter !== "0") append(state, ACCIDENTALS[alter] ?? alter);

@@ -1,4 +1,5 @@
-import { joinTables, elementTable } from "../xml/elements";
+import { DYNAMIC_LETTERS } from "../dynamic-letters";
+import { elementTable, joinTables } from "../xml/elements";
 import {
   type Handler,
   type MarkRule,
@@ -8,11 +9,6 @@ import {
   setContent,
   type Table,
 } from "./mark-handlers";
-
-/** Letters of MusicXML 4.0 `dynamics`, besides `n` and `other-dynamics`. */
-export const DYNAMIC_LETTERS: readonly string[] = (
-  "p pp ppp pppp ppppp pppppp f ff fff ffff fffff ffffff mp mf sf sfp sfpp fp rf rfz sfz sffz fz pf sfzp"
-).split(" ");
 
 const LETTER_RULES: Readonly<Record<string, MarkRule>> = Object.fromEntries(
   DYNAMIC_LETTERS.map((letter) => [letter, PLAIN]),

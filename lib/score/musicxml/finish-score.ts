@@ -43,7 +43,8 @@ export function finishScore(state: ReaderState): Score {
     });
   }
   const measures = finishMeasures(state);
-  for (const mark of state.atRightBarline) mark.onset = measures[mark.measureIndex]?.length ?? mark.onset;
+  for (const mark of state.atRightBarline)
+    mark.onset = measures[mark.measureIndex]?.length ?? mark.onset;
   checkParts(state);
   return {
     format: "musicxml",

@@ -1,5 +1,10 @@
 import type { Mark, MarkRole } from "../model";
-import { type Attributes, type ElementHandler, type ElementTable, elementTable } from "../xml/elements";
+import {
+  type Attributes,
+  type ElementHandler,
+  type ElementTable,
+  elementTable,
+} from "../xml/elements";
 import type { ReaderState } from "./reader-state";
 
 export type Handler = ElementHandler<ReaderState>;
@@ -36,7 +41,7 @@ export function setContent(mark: Mark | undefined, content: "value" | "text", ra
   if (mark !== undefined && text !== "") mark[content] = text;
 }
 
-function valueOf(rule: MarkRule, attributes: Attributes, role: MarkRole): string | null {
+function ruleValue(rule: MarkRule, attributes: Attributes, role: MarkRole): string | null {
   if (rule.yes !== undefined && attributes[rule.yes[0]] === "yes") return rule.yes[1];
   if (rule.value !== undefined) return attributes[rule.value] ?? rule.otherwise ?? null;
   if (rule.spans === true && role === "point") return attributes.type ?? null;
@@ -48,7 +53,7 @@ export function markHandler(rule: MarkRule, children?: Table): Handler {
   const handler: Handler = {
     open(state, attributes, name) {
       const role = rule.spans === true ? roleOf(attributes.type) : "point";
-      const mark = state.mark(name, valueOf(rule, attributes, role), role);
+      const mark = state.mark(name, ruleValue(rule, attributes, role), role);
       mark.number = attributes.number ?? null;
       mark.placement = placementOf(attributes);
     },

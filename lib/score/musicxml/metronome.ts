@@ -1,18 +1,8 @@
 import type { BeatUnit, Metronome } from "../model";
+import { readPerMinute } from "../per-minute";
 import { elementTable } from "../xml/elements";
-import { readNumber } from "./decimal";
 import { type Handler, textOf } from "./mark-handlers";
 import type { MetronomeDraft, ReaderState } from "./reader-state";
-
-const NUMBERS = /\d+(?:[.,]\d+)?/g;
-
-/** The one number in a printed speed such as "c. 66"; null for none, a range or 0. */
-export function readPerMinute(text: string): number | null {
-  const numbers = text.match(NUMBERS);
-  if (numbers === null || numbers.length !== 1) return null;
-  const value = readNumber((numbers[0] ?? "").replace(",", "."));
-  return value !== null && value > 0 ? value : null;
-}
 
 function addUnit(state: ReaderState, unit: string): void {
   const draft = state.metronome;

@@ -8,7 +8,6 @@ import {
   PLAIN,
   setContent,
   type Table,
-
 } from "./mark-handlers";
 
 const SPAN: MarkRule = { spans: true };
@@ -155,4 +154,3 @@ export const NOTATIONS: Table = joinTables(
   }),
   OWN,
 );
-

@@ -256,9 +256,13 @@ function move(state: ReaderState, text: string, sign: 1 | -1): void {
 }
 
 export const BACKUP: Handler = {
-  children: elementTable<ReaderState>({ duration: { text: (state, text) => move(state, text, -1) } }),
+  children: elementTable<ReaderState>({
+    duration: { text: (state, text) => move(state, text, -1) },
+  }),
 };
 
 export const FORWARD: Handler = {
-  children: elementTable<ReaderState>({ duration: { text: (state, text) => move(state, text, 1) } }),
+  children: elementTable<ReaderState>({
+    duration: { text: (state, text) => move(state, text, 1) },
+  }),
 };

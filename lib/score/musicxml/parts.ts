@@ -47,7 +47,10 @@ export function openPart(state: ReaderState, id: string, occurrence: number): Pa
     add("undeclared-part", `Part "${id}" is not in the list of parts; it is named by its id.`);
   }
   if (sameId.length > 0) {
-    add("duplicate-part-id", `Two parts share the id "${id}"; the later one is read as "${ownId}".`);
+    add(
+      "duplicate-part-id",
+      `Two parts share the id "${id}"; the later one is read as "${ownId}".`,
+    );
   }
   return part;
 }

@@ -208,7 +208,11 @@ export class ReaderState {
         remedy: "Split the piece into movements and open one of them.",
       });
     }
-    this.measures.push({ measure: freshMeasure(index, number, implicit), time: null, fifths: null });
+    this.measures.push({
+      measure: freshMeasure(index, number, implicit),
+      time: null,
+      fifths: null,
+    });
   }
 }
 

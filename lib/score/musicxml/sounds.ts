@@ -52,7 +52,8 @@ function startSound(state: ReaderState, attributes: Attributes): void {
   }
   for (const name of PLAYED) {
     const value = attributes[name];
-    if (value !== undefined) draft.extras.push({ element: "sound", value: `${name}-${value}`, text: null });
+    if (value !== undefined)
+      draft.extras.push({ element: "sound", value: `${name}-${value}`, text: null });
   }
   if (timeOnly !== null && draft.jumps.length === 0) {
     draft.extras.push({ element: "sound", value: "time-only", text: timeOnly.join(", ") });
@@ -100,7 +101,8 @@ export function offsetTicks(state: ReaderState, offset: Fraction | null): number
 export function onsetAt(state: ReaderState, ticks: number): Fraction {
   const { clock } = state.current;
   const at = clock.here + ticks;
-  if (at < 0) state.warn("offset-before-measure", "An offset leads before the barline; the barline is used.");
+  if (at < 0)
+    state.warn("offset-before-measure", "An offset leads before the barline; the barline is used.");
   return clock.quarters(Math.max(at, 0));
 }
 
@@ -111,7 +113,12 @@ export function onsetAt(state: ReaderState, ticks: number): Fraction {
  *
  * @param printed marks of the direction the sound stands in
  */
-export function applySound(state: ReaderState, sound: SoundDraft, printed: readonly Mark[], shift: number): void {
+export function applySound(
+  state: ReaderState,
+  sound: SoundDraft,
+  printed: readonly Mark[],
+  shift: number,
+): void {
   const onset = onsetAt(state, shift + offsetTicks(state, sound.offset));
   for (const jump of sound.jumps) addJump(state, { ...jump, onset });
   if (printed.length > 0) {

@@ -1,0 +1,211 @@
+/**
+ * A rough sound of a word, so that what English ears write down can be
+ * compared with what was said: "dolchay" and dolce are both `dolCe`.
+ *
+ * Letters: a e i o u · p b t d k g f v w s l r m n h y as in English,
+ * `S` sh, `C` ch, `J` the sounds of j and of French je, `z` both z and ts.
+ */
+
+/** IPA, longest first. @see Handbook of the International Phonetic Association, 1999 */
+const FROM_IPA: readonly (readonly [string, string])[] = [
+  ["t͡ʃ", "C"],
+  ["d͡ʒ", "J"],
+  ["t͡s", "z"],
+  ["d͡z", "z"],
+  ["aɪ̯", "ai"],
+  ["aʊ̯", "au"],
+  ["ɔʏ̯", "oi"],
+  ["ɐ̯", "r"],
+  ["tʃ", "C"],
+  ["dʒ", "J"],
+  ["ts", "z"],
+  ["dz", "z"],
+  // A small stroke below: a consonant that is a syllable of its own.
+  ["l̩", "el"],
+  ["m̩", "em"],
+  ["n̩", "en"],
+  ["ɐ", "er"],
+  ["ɑ", "a"],
+  ["ɛ", "e"],
+  ["ə", "e"],
+  ["œ", "e"],
+  ["ø", "e"],
+  ["ɪ", "i"],
+  ["ɔ", "o"],
+  ["ʊ", "u"],
+  ["y", "u"],
+  ["ʏ", "u"],
+  ["ʃ", "S"],
+  ["ʒ", "J"],
+  ["ç", "k"],
+  ["x", "k"],
+  ["ɲ", "ny"],
+  ["ʎ", "ly"],
+  ["ŋ", "ng"],
+  ["ɡ", "g"],
+  ["ʁ", "r"],
+  ["ɾ", "r"],
+  ["j", "y"],
+  ["ɥ", "w"],
+  // Combining tilde: a nasal vowel, heard and written with n.
+  ["\u0303", "n"],
+];
+
+/** English spelling as it sounds; the first rule that fits at a place is taken. */
+const FROM_ENGLISH: readonly (readonly [RegExp, string])[] = [
+  [/^eigh|^aigh/, "e"],
+  [/^igh/, "ai"],
+  [/^ough/, "o"],
+  [/^tch|^tsch/, "C"],
+  [/^sch/, "S"],
+  [/^sh/, "S"],
+  [/^zh/, "J"],
+  [/^ch/, "C"],
+  [/^ck|^kh|^cc(?![eiy])|^cq/, "k"],
+  [/^ph/, "f"],
+  [/^gh/, "g"],
+  [/^dge?(?=[eiy]|$)/, "J"],
+  [/^gn(?=[aeiouy])/, "ny"],
+  [/^qu|^kw/, "kw"],
+  [/^tzs?|^ts|^zz?/, "z"],
+  [/^x/, "ks"],
+  [/^c(?=[eiy])/, "s"],
+  [/^c/, "k"],
+  [/^g(?=[eiy])/, "J"],
+  [/^j/, "J"],
+  [/^ee|^ea|^ie|^ii/, "i"],
+  [/^oo|^ou|^ew|^ue|^uu/, "u"],
+  [/^oh|^oa|^oe|^ow$/, "o"],
+  [/^ow/, "au"],
+  [/^ay|^ai|^ey|^eh|^ei/, "e"],
+  [/^ah|^aa/, "a"],
+  [/^aw/, "o"],
+  [/^uh/, "e"],
+  [/^oy|^oi/, "oi"],
+  [/^[iu](?=r(?![aeiouy]))/, "e"],
+  [/^y(?=[aeiou])/, "y"],
+  [/^y/, "i"],
+  [/^[aeioubdfghklmnprstvw]/, ""],
+];
+
+/** @returns the sound of an IPA transcription; spaces, stress and length are left out */
+export function soundOfIpa(ipa: string): string {
+  let rest = single(ipa.normalize("NFC").replace(/[ˈˌː\s.ʔ]/gu, ""));
+  let out = "";
+  while (rest !== "") {
+    const rule = FROM_IPA.find(([from]) => rest.startsWith(from));
+    out += rule ? rule[1] : (/^[a-z]/.exec(rest)?.[0] ?? "");
+    rest = rest.slice(rule ? rule[0].length : 1);
+  }
+  return single(out);
+}
+
+/**
+ * @param word one word, folded, as someone wrote down what they heard
+ * @example soundOfEnglish("gratsioso") // "graziozo" with z for ts; compare by `soundDistance`
+ */
+export function soundOfEnglish(word: string): string {
+  let rest = word;
+  let out = "";
+  while (rest !== "") {
+    let took = 1;
+    for (const [from, to] of FROM_ENGLISH) {
+      const m = from.exec(rest);
+      if (!m) continue;
+      took = m[0].length;
+      out += to === "" ? m[0] : to;
+      break;
+    }
+    rest = rest.slice(took);
+  }
+  return single(out);
+}
+
+/** Doubled letters sound once. */
+function single(sound: string): string {
+  return sound.replace(/(.)\1+/g, "$1");
+}
+
+const CLASS: Readonly<Record<string, string>> = {
+  p: "p",
+  b: "p",
+  t: "t",
+  d: "t",
+  k: "k",
+  g: "k",
+  f: "f",
+  v: "f",
+  w: "f",
+  s: "s",
+  z: "s",
+  S: "s",
+  C: "s",
+  J: "s",
+  l: "l",
+  r: "r",
+  m: "n",
+  n: "n",
+};
+
+/** The consonants of a sound by kind, vowels left out: what a mishearing keeps. */
+export function skeleton(sound: string): string {
+  let out = "";
+  for (const letter of sound) {
+    const kind = CLASS[letter];
+    if (kind !== undefined && !out.endsWith(kind)) out += kind;
+  }
+  return out;
+}
+
+const VOWELS = "aeiou";
+const CHEAP = 0.4;
+/** Pairs that one English letter may stand for: hard and soft g and c, ch as in chord. */
+const ONE_LETTER = new Set(["gJ", "Jg", "kC", "Ck", "ks", "sk", "yJ", "Jy"]);
+
+function changeCost(a: string, b: string): number {
+  if (a === b) return 0;
+  const vowels = (VOWELS.includes(a) ? 1 : 0) + (VOWELS.includes(b) ? 1 : 0);
+  if (vowels === 2) return CHEAP;
+  if ((a === "y" && b === "i") || (a === "i" && b === "y")) return 0.1;
+  if (vowels === 0 && CLASS[a] !== undefined && CLASS[a] === CLASS[b]) {
+    return (a === "s" && b === "z") || (a === "z" && b === "s") ? 0.2 : CHEAP;
+  }
+  if (ONE_LETTER.has(a + b)) return CHEAP;
+  return 1;
+}
+
+/** Letters easily not heard, or heard where there are none. */
+function dropCost(letter: string): number {
+  if (letter === "h" || letter === "e") return CHEAP;
+  if (VOWELS.includes(letter) || letter === "y" || letter === "w") return 0.6;
+  return letter === "n" || letter === "r" || letter === "t" ? 0.7 : 1;
+}
+
+/** Weighted edit distance of two sounds: mishearings cost less than other changes. */
+export function soundDistance(a: string, b: string): number {
+  let row = [0];
+  for (let j = 1; j <= b.length; j += 1) row.push((row[j - 1] ?? 0) + dropCost(b[j - 1] ?? ""));
+  for (let i = 1; i <= a.length; i += 1) {
+    const letter = a[i - 1] ?? "";
+    const drop = dropCost(letter);
+    const next = [(row[0] ?? 0) + drop];
+    for (let j = 1; j <= b.length; j += 1) {
+      const other = b[j - 1] ?? "";
+      next.push(
+        Math.min(
+          (row[j] ?? 0) + drop,
+          (next[j - 1] ?? 0) + dropCost(other),
+          (row[j - 1] ?? 0) + changeCost(letter, other),
+        ),
+      );
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}
+
+/** 1 for the same sound, 0 for nothing in common. */
+export function soundLikeness(a: string, b: string): number {
+  const longest = Math.max(a.length, b.length);
+  return longest === 0 ? 0 : Math.max(0, 1 - soundDistance(a, b) / longest);
+}
