@@ -2,7 +2,7 @@ import { evaluate } from "@mdx-js/mdx";
 import type { ReactNode } from "react";
 import * as runtime from "react/jsx-runtime";
 import remarkGfm from "remark-gfm";
-import type { Glossary } from "@/lib/glossary/glossary";
+import { loadGlossary } from "@/lib/glossary/load";
 import styles from "./entry-body.module.css";
 import { Sign } from "./sign";
 import { Term } from "./term";
@@ -10,31 +10,28 @@ import { Term } from "./term";
 interface EntryBodyProps {
   /** The MDX body, checked to hold nothing but prose and the components below. */
   source: string;
-  glossary: Glossary;
 }
 
 /** The teaching prose of an entry, made into elements while the page is built. */
-export async function EntryBody({ source, glossary }: EntryBodyProps) {
+export async function EntryBody({ source }: EntryBodyProps) {
   if (source.trim() === "") return null;
   const { default: Body } = await evaluate(source, { ...runtime, remarkPlugins: [remarkGfm] });
   return (
     <div className={styles.body}>
-      <Body components={{ Term: termOf(glossary), Sign, Try, Caution, em: Printed }} />
+      <Body components={{ Term: BodyTerm, Sign, Try, Caution, em: Printed }} />
     </div>
   );
 }
 
 /** `<Term to="legato">legato</Term>`: the language is that of the entry it leads to. */
-function termOf(glossary: Glossary) {
-  return function BodyTerm({ to, children }: { to: string; children: ReactNode }) {
-    const entry = glossary.bySlug.get(to);
-    if (!entry) throw new Error(`<Term to="${to}"> names no entry. Run \`npm run check:content\`.`);
-    return (
-      <Term to={to} lang={entry.lang}>
-        {children}
-      </Term>
-    );
-  };
+function BodyTerm({ to, children }: { to: string; children: ReactNode }) {
+  const entry = loadGlossary().bySlug.get(to);
+  if (!entry) throw new Error(`<Term to="${to}"> names no entry. Run \`npm run check:content\`.`);
+  return (
+    <Term to={to} lang={entry.lang}>
+      {children}
+    </Term>
+  );
 }
 
 /** A word in italic that is no link: printed matter whose language the prose does not say. */

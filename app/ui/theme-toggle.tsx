@@ -56,8 +56,8 @@ export function ThemeToggle() {
     if (chosen !== null) applyTheme(chosen);
   }, [chosen]);
   return (
-    <div className={styles.toggle} role="group" aria-label="Colour of the page">
-      <span aria-hidden="true">Page</span>
+    <fieldset className={styles.toggle}>
+      <legend className={styles.legend}>Page</legend>
       {THEMES.map(({ theme, words }) => (
         <button
           key={theme}
@@ -69,6 +69,6 @@ export function ThemeToggle() {
           {words}
         </button>
       ))}
-    </div>
+    </fieldset>
   );
 }

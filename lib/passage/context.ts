@@ -16,9 +16,12 @@ export type PassageEntry = Pick<
   "slug" | "headword" | "lang" | "kind" | "meaning" | "asks" | "alikes" | "tier"
 > & { sign?: Entry["sign"]; composed?: string[] };
 
+/** The printed number; where it is missing or stands twice, the place in the score beside it. */
 export function numberOf(reading: Reading, measureIndex: number): string {
-  const measure = reading.measures[measureIndex];
-  return measure && measure.number !== "" ? measure.number : `no. ${measureIndex + 1}`;
+  const number = reading.measures[measureIndex]?.number ?? "";
+  if (number === "") return `no. ${measureIndex + 1}`;
+  const twice = reading.measures.some((m) => m.number === number && m.index !== measureIndex);
+  return twice ? `${number} (no. ${measureIndex + 1})` : number;
 }
 
 /** Marks of the passage's own staff, in order. */

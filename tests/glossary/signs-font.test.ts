@@ -30,7 +30,8 @@ function codePointsOf(file: string): Set<number> {
   for (let i = 0; i < tables; i++) {
     const flags = bytes.readUInt8(at++);
     const index = flags & 0x3f;
-    const tag = index === 63 ? bytes.toString("latin1", at, (at += 4)) : KNOWN_TAGS[index];
+    const tag = index === 63 ? bytes.toString("latin1", at, at + 4) : KNOWN_TAGS[index];
+    if (index === 63) at += 4;
     const original = base128();
     const transformed = tag === "glyf" || tag === "loca" ? flags >> 6 === 0 : flags >> 6 !== 0;
     const length = transformed ? base128() : original;

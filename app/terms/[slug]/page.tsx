@@ -36,7 +36,7 @@ export default async function EntryPage({ params }: PageProps<"/terms/[slug]">) 
       <div className={styles.does}>
         <EntryAsks entry={entry} sources={sources} />
         <EntryHow how={entry.how} />
-        <EntryBody source={readEntryBody(entry)} glossary={glossary} />
+        <EntryBody source={readEntryBody(entry)} />
       </div>
       <div className={styles.beside}>
         <EntryKin entry={entry} glossary={glossary} />

@@ -108,6 +108,7 @@ export function readTempo(control: ControlEvent): void {
   if (metronome !== null) {
     const metronomeMark = state.mark(place, "metronome", fields);
     metronomeMark.metronome = metronome;
+    if (metronome.equals !== null) metronomeMark.value = "modulation";
     carriers.push(metronomeMark);
   }
   const tempo = soundTempo(event);

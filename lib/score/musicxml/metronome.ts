@@ -45,11 +45,6 @@ const CHILDREN = elementTable<ReaderState>({
   "per-minute": textOf((state, text) => {
     if (state.metronome !== null) state.metronome.perMinuteText = text;
   }),
-  "metronome-arrows": {
-    open: (state) => {
-      if (state.metronome !== null) state.metronome.arrows = true;
-    },
-  },
   "metronome-note": {
     open: (state) => {
       if (state.metronome !== null) state.metronome.rhythm = true;
@@ -79,13 +74,24 @@ function metronomeOf({ units, perMinuteText }: MetronomeDraft): Metronome | unde
   return { beat, perMinute, perMinuteText, equals: right[0]?.beat ?? null, oldSide: "left" };
 }
 
-/** `metronome`. Value `rhythm` for note groups, `arrows` for an equation framed by arrows. */
+/** What kind of sign it is: null for a plain speed. */
+function kindOf({ units, rhythm }: MetronomeDraft): "modulation" | "relation" | "rhythm" | null {
+  const right = units.filter(({ side }) => side === 1).length;
+  if (right === 1 && units.length === 2) return "modulation";
+  if (right > 0) return "relation";
+  return rhythm ? "rhythm" : null;
+}
+
+/**
+ * `metronome`. Value `modulation` where one note value equals another, `relation`
+ * where groups of notes do (swing), `rhythm` for a group of notes alone.
+ */
 export const METRONOME: Handler = {
   open: (state, attributes) => {
     // Not printed: only its sound counts.
     if (attributes["print-object"] === "no") return false;
     state.mark("metronome");
-    state.metronome = { units: [], side: 0, perMinuteText: null, rhythm: false, arrows: false };
+    state.metronome = { units: [], side: 0, perMinuteText: null, rhythm: false };
     return true;
   },
   close: (state) => {
@@ -95,8 +101,7 @@ export const METRONOME: Handler = {
     const metronome = metronomeOf(draft);
     if (metronome !== undefined) mark.metronome = metronome;
     else if (!draft.rhythm) state.warn("bad-metronome", "A metronome mark names no beat unit.");
-    if (draft.arrows) mark.value = "arrows";
-    else if (draft.rhythm) mark.value = "rhythm";
+    mark.value = kindOf(draft);
   },
   children: CHILDREN,
 };

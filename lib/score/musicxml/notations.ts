@@ -5,10 +5,12 @@ import {
   type MarkRule,
   markHandler,
   markTable,
+  placementOf,
   PLAIN,
   setContent,
   type Table,
 } from "./mark-handlers";
+import type { ReaderState } from "./reader-state";
 
 const SPAN: MarkRule = { spans: true };
 const SPAN_TEXT: MarkRule = { spans: true, content: "text" };
@@ -19,14 +21,25 @@ function plain(names: string): Record<string, MarkRule> {
   return Object.fromEntries(names.split(" ").map((name) => [name, PLAIN]));
 }
 
-const ARTICULATIONS = markTable("articulations", {
+const SIGNS_BY_NAME = markTable("articulations", {
   ...plain("accent staccato tenuto detached-legato staccatissimo spiccato scoop plop doit falloff"),
   ...plain("stress unstress soft-accent"),
   "strong-accent": { value: "type", otherwise: "up" },
   "breath-mark": VALUE,
-  caesura: VALUE,
   "other-articulation": TEXT,
 });
+
+/** A sign with a shape; the normal shape changes nothing and leaves the value null. */
+export function shapeOf(state: ReaderState, text: string): void {
+  if (text.trim() !== "normal") setContent(state.lastMark, "value", text);
+}
+
+const SHAPED: Handler = {
+  open: (state, attributes, name) => {
+    state.mark(name).placement = placementOf(attributes);
+  },
+  text: shapeOf,
+};
 
 /** Strokes of a tremolo are its text; a single or unmeasured one is told by the value. */
 const TREMOLO: Handler = {
@@ -114,8 +127,10 @@ export const FERMATA: Handler = {
     if (attributes.type === "inverted") mark.placement = "below";
     else if (attributes.type === "upright") mark.placement = "above";
   },
-  text: CONTENT_IS_VALUE.text,
+  text: shapeOf,
 };
+
+const ARTICULATIONS = joinTables(SIGNS_BY_NAME, elementTable({ caesura: SHAPED }));
 
 /** The ratio of a tuplet comes from the note, which is read before its notations. */
 const TUPLET: Handler = {
@@ -129,7 +144,7 @@ const TUPLET: Handler = {
   },
 };
 
-const OWN = elementTable<Parameters<NonNullable<Handler["close"]>>[0]>({
+const OWN = elementTable<ReaderState>({
   articulations: { children: ARTICULATIONS },
   ornaments: { children: ORNAMENTS },
   technical: { children: TECHNICAL },

@@ -72,7 +72,6 @@ export interface MetronomeDraft {
   perMinuteText: string | null;
   /** Written with metronome-note: a rhythm rather than a beat unit. */
   rhythm: boolean;
-  arrows: boolean;
 }
 
 export interface BarlineDraft {

@@ -182,7 +182,7 @@ function expected({ element, parent, value }: Row): Expected {
   if (parent === "sound@") return { element: "sound", value: element === "tempo" || element === "time-only" ? element : `${element}-${SOUND_VALUES[value]}` };
   if (parent === "sound") return { element: "swing" };
   if (parent === "note@") return { element: "note", value: element === "time-only" ? "time-only" : "pizzicato-yes" };
-  if (parent === "metronome") return { element: "metronome", value: element === "metronome-arrows" ? "arrows" : null };
+  if (parent === "metronome") return { element: "metronome", value: element === "metronome-arrows" ? "modulation" : null };
   switch (element) {
     case "ornaments":
       return { element: "turn" };
@@ -193,7 +193,8 @@ function expected({ element, parent, value }: Row): Expected {
     case "dynamics":
       return { element: "mf" };
     case "metronome":
-      return { element, value: value.startsWith("metronome-note") ? "rhythm" : null };
+      if (value === "metronome-note only") return { element, value: "rhythm" };
+      return { element, value: value === "beat-unit+per-minute" ? null : "modulation" };
     case "wedge":
       if (value === "niente=yes") return { element, role: "start" };
       return type === "stop" || type === "continue" ? { element, role: type, value: null } : { element, role: "start", value: type ?? null };
@@ -214,7 +215,7 @@ function expected({ element, parent, value }: Row): Expected {
       return { element };
     case "fermata":
     case "caesura":
-      return { element, value: ["normal", "(empty)", "type=inverted"].includes(value) ? null : value };
+      return { element, value: ["", "normal", "(empty)", "type=inverted"].includes(value) ? null : value };
     case "breath-mark":
       return { element, value: value === "(empty)" ? null : value };
     case "repeat":

@@ -1,0 +1,163 @@
+import { ENGLISH_CONCEPTS, ENGLISH_FILLER } from "./english-table";
+import { stem } from "./stem";
+
+/** Concepts (`slower`, `very slow`, `without mute`) and bare stems (`~bridg`) with their weight, 0 to 1. */
+export type Meaning = Map<string, number>;
+
+interface Phrase {
+  stems: string[];
+  concepts: string[];
+}
+
+/** One word or phrase of the text, as what it may mean. */
+interface Item {
+  concepts: string[];
+  stems: string[];
+}
+
+/** Weight of a word's own stem when the table knows what it means. */
+const STEM_BESIDE_CONCEPT = 0.45;
+/** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
+const INSIDE_PAIR = 0.3;
+const INSIDE_NEGATION = 0.4;
+
+const DEGREES = new Set(["very", "most", "moderate"]);
+const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
+const SUPERLATIVE = /^(?:loud|soft|quiet|slow|fast|quick|short|strong|long|light|heavi)est$/;
+
+const { phrases, known } = readTable(ENGLISH_CONCEPTS);
+
+function readTable(table: string): { phrases: Map<string, Phrase[]>; known: Set<string> } {
+  const byText = new Map<string, Phrase>();
+  for (const line of table.trim().split("\n")) {
+    const [concept = "", list = ""] = line.split(": ", 2);
+    for (const text of list.split(", ")) {
+      const stems = splitEnglish(text).map(stem);
+      const key = stems.join(" ");
+      const phrase = byText.get(key);
+      if (!phrase) byText.set(key, { stems, concepts: [concept] });
+      else if (!phrase.concepts.includes(concept)) phrase.concepts.push(concept);
+    }
+  }
+  const first = new Map<string, Phrase[]>();
+  const words = new Set<string>();
+  for (const phrase of byText.values()) {
+    const start = phrase.stems[0] ?? "";
+    first.set(start, [...(first.get(start) ?? []), phrase]);
+    for (const s of phrase.stems) words.add(s);
+  }
+  for (const list of first.values()) list.sort((a, b) => b.stems.length - a.stems.length);
+  return { phrases: first, known: words };
+}
+
+/** Words, numbers and the signs people type for signs, folded; "don't" is two words. */
+export function splitEnglish(text: string): string[] {
+  const plain = text
+    .normalize("NFKD")
+    .replace(/\p{M}+/gu, "")
+    .toLowerCase()
+    .replace(/[’ʼ`´]/g, "'")
+    .replace(/\bcan't\b/g, "can not")
+    .replace(/n't\b/g, " not")
+    .replace(/\b(?:dont|doesnt)\b/g, "do not")
+    .replace(/'s\b/g, "")
+    .replace(/\b(?:remove|removing|lose) (?:the |your |a )?([a-z]+)/g, "without $1")
+    .replace(/\b(?:take|taking|get|keep) (?:the |your |a )?([a-z]+) (?:off|away|out)\b/g, "without $1")
+    .replace(/\b([a-z]+) off$/g, "without $1")
+    .replace(/\bas ([a-z]+) as (?:possible|you can|can be|it can be|it gets|one can|able)\b/g, "most $1");
+  return plain.match(/[\p{L}\p{N}]+|[=<>+%]/gu) ?? [];
+}
+
+/** True for a word that the table of plain English holds, or that only fills. */
+export function isPlainEnglish(word: string): boolean {
+  return ENGLISH_FILLER.has(word) || known.has(stem(word));
+}
+
+/**
+ * What a text in plain English says, as weighted concepts.
+ * @example readEnglish("get slower bit by bit") // slower 1, gradually 1, ~slower .45
+ */
+export function readEnglish(text: string): Meaning {
+  return joinItems(readItems(splitEnglish(text)));
+}
+
+function readItems(words: readonly string[]): Item[] {
+  const stems = words.map(stem);
+  const items: Item[] = [];
+  for (let i = 0; i < words.length; ) {
+    const word = words[i] ?? "";
+    if (SUPERLATIVE.test(word)) {
+      items.push({ concepts: ["most"], stems: [] });
+      stems[i] = stem(word.replace(/est$/, "").replace(/i$/, "y"));
+    }
+    const phrase = phrases.get(stems[i] ?? "")?.find((p) => fits(p, stems, i));
+    if (phrase) {
+      items.push({
+        concepts: phrase.concepts,
+        stems: phrase.stems.filter((s, k) => !ENGLISH_FILLER.has(words[i + k] ?? s)),
+      });
+      i += phrase.stems.length;
+      continue;
+    }
+    if (!ENGLISH_FILLER.has(word)) items.push({ concepts: [], stems: [stems[i] ?? word] });
+    i += 1;
+  }
+  return items;
+}
+
+function fits(phrase: Phrase, stems: readonly string[], at: number): boolean {
+  return phrase.stems.every((s, k) => stems[at + k] === s);
+}
+
+/** Pairs that mean one thing: a degree with a scale, a denial with what it denies. */
+function joinItems(items: readonly Item[]): Meaning {
+  const out: Meaning = new Map();
+  const add = (name: string, weight: number) => {
+    if (weight > (out.get(name) ?? 0)) out.set(name, weight);
+  };
+  for (let i = 0; i < items.length; i += 1) {
+    const item = items[i];
+    const next = items[i + 1];
+    if (!item) continue;
+    const degree = item.concepts.find((c) => DEGREES.has(c));
+    const scale = next?.concepts.find((c) => SCALES.has(c));
+    if (degree && scale && next) {
+      add(`${degree} ${scale}`, 1);
+      if (degree === "most") add("most", 0.5);
+      addItem(next, INSIDE_PAIR, add);
+      i += 1;
+      continue;
+    }
+    if (item.concepts.includes("without") && next) {
+      for (const c of next.concepts) add(`without ${c}`, 1);
+      for (const s of next.stems) add(`without ~${s}`, next.concepts.length > 0 ? 0.45 : 1);
+      add("without", 0.5);
+      addItem(next, INSIDE_NEGATION, add);
+      i += 1;
+      continue;
+    }
+    addItem(item, 1, add);
+  }
+  return out;
+}
+
+function addItem(item: Item, weight: number, add: (name: string, weight: number) => void): void {
+  const shared = item.concepts.length > 1 ? 1 / Math.sqrt(item.concepts.length) : 1;
+  for (const c of item.concepts) add(c, weight * shared);
+  const own = item.concepts.length > 0 ? STEM_BESIDE_CONCEPT : 1;
+  for (const s of item.stems) add(`~${s}`, weight * own);
+}
+
+/** What an entry asks (see `ask-concepts.ts`) in the same form; `=word` is read as English. */
+export function readAsks(asks: readonly string[]): Meaning {
+  const out: Meaning = new Map();
+  for (const ask of asks) {
+    const part = ask.startsWith("=") ? readEnglish(ask.slice(1)) : new Map([[ask, 1]]);
+    for (const [name, weight] of part) out.set(name, Math.max(weight, out.get(name) ?? 0));
+    const [degree = "", scale = ""] = ask.split(" ");
+    if (DEGREES.has(degree) && SCALES.has(scale)) {
+      out.set(scale, Math.max(INSIDE_PAIR, out.get(scale) ?? 0));
+    }
+  }
+  return out;
+}
