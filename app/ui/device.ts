@@ -7,7 +7,7 @@ let opening: Promise<DeviceStore> | undefined;
  * The device's store, opened once for all screens.
  * @throws StoreError where the browser keeps nothing; the next call tries anew
  */
-export function openDevice(): Promise<DeviceStore> {
+export function device(): Promise<DeviceStore> {
   opening ??= openDeviceStore().catch((error: unknown) => {
     opening = undefined;
     throw error;

@@ -1,5 +1,5 @@
 "use client";
-import { Fragment } from "react";
+import { Fragment, useEffect } from "react";
 import type { PieceRecord } from "@/lib/store/records";
 import styles from "./in-your-pieces.module.css";
 import { MeasureNumber } from "./measure-number";
@@ -19,8 +19,11 @@ const MOST_PLACES = 6;
 
 /** Where the entry stands in the pieces of this device, in the player's own part. */
 export function InYourPieces({ slug, signs = [] }: InYourPiecesProps) {
-  const { state, pieces, problem } = usePieces();
-  if (state === "waiting") return null;
+  const { pieces, trouble, load } = usePieces();
+  useEffect(() => {
+    void load();
+  }, [load]);
+  if (pieces === null) return null;
   const places = pieces.map((piece) => ({ piece, at: placesOf(piece, [slug, ...signs]) }));
   const met = places.filter(({ at }) => at.length > 0);
   return (
@@ -38,7 +41,7 @@ export function InYourPieces({ slug, signs = [] }: InYourPiecesProps) {
           ))}
         </Rows>
       ) : (
-        <p className="small soft">{problem ?? sayNone(pieces)}</p>
+        <p className="small soft">{trouble ?? sayNone(pieces)}</p>
       )}
     </section>
   );

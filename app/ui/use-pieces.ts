@@ -1,56 +1,41 @@
 "use client";
-import { useEffect } from "react";
 import { create } from "zustand";
-import { type PieceRecord, StoreError } from "@/lib/store/records";
-import { openDevice } from "./device";
+import type { PieceRecord } from "@/lib/store/records";
+import { device } from "./device";
 
 interface PiecesState {
-  /** `waiting` until the store has answered once. */
-  state: "waiting" | "ready" | "failed";
-  /** Newest first. */
-  pieces: readonly PieceRecord[];
-  /** One sentence for the reader, when `failed`. */
-  problem: string | null;
+  /** Newest first; null until read from the device. */
+  pieces: readonly PieceRecord[] | null;
+  /** What keeps the device from answering, in one sentence. */
+  trouble: string | null;
+  /** Reads the pieces anew; every screen that shows them calls it once. */
   load: () => Promise<void>;
+  /** Throws StoreError when the device does not take the piece. */
   put: (piece: PieceRecord) => Promise<void>;
   remove: (id: string) => Promise<void>;
 }
 
-const usePiecesStore = create<PiecesState>()((set, get) => ({
-  state: "waiting",
-  pieces: [],
-  problem: null,
+/** The pieces on this device; its store is where they live. */
+export const usePieces = create<PiecesState>((set, get) => ({
+  pieces: null,
+  trouble: null,
   load: async () => {
     try {
-      set({ pieces: await (await openDevice()).pieces(), state: "ready", problem: null });
+      set({ pieces: await (await device()).pieces(), trouble: null });
     } catch (error) {
-      set({ state: "failed", problem: sentenceOf(error) });
+      set({ pieces: get().pieces ?? [], trouble: sentenceOf(error) });
     }
   },
   put: async (piece) => {
-    await (await openDevice()).putPiece(piece);
+    await (await device()).putPiece(piece);
     await get().load();
   },
   remove: async (id) => {
-    await (await openDevice()).removePiece(id);
+    await (await device()).removePiece(id);
     await get().load();
   },
 }));
 
-/**
- * The pieces on this device, read from its store when a screen first asks.
- * `put` and `remove` throw StoreError when the device refuses.
- */
-export function usePieces(): PiecesState {
-  const all = usePiecesStore();
-  const { state, load } = all;
-  useEffect(() => {
-    if (state === "waiting") void load();
-  }, [state, load]);
-  return all;
-}
-
 function sentenceOf(error: unknown): string {
-  if (error instanceof StoreError) return error.message;
-  throw error;
+  return error instanceof Error ? error.message : "The pieces on this device could not be read.";
 }

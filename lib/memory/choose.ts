@@ -58,16 +58,19 @@ const SAME_DAY = 0.5;
 const LAST_EVENING_NEW = 0.25;
 const WEEK = 7;
 /** What was missed is wanted once right in the same session (learning-guidance, rules 5 and 10). */
-const MISSED_TODAY = 1;
+const MISSED_TODAY = 1.2;
 /** Entries judged anew for another day in one call, best first, so that a plan is quick on a phone. */
 const REFRESH = 10;
 
-/**
- * Ranks what could be asked next by gain in recall on the date per second.
- *
- * @returns best first; entries that must wait (just asked, or alike to one first met today) are left out
- */
-export function createChooser(student: Student, candidates: readonly Candidate[]) {
+export interface Chooser {
+  /** Best first; entries that must wait (just asked, or alike to one first met today) are left out. */
+  rank(situation: Situation): Choice[];
+  /** Whether an entry never met must wait because one alike was first met today. */
+  meetsAlike(id: string, situation: Situation): boolean;
+}
+
+/** Ranks what could be asked next by gain in recall on the date per second. */
+export function createChooser(student: Student, candidates: readonly Candidate[]): Chooser {
   const appraiser = createAppraiser(student);
   const byId = new Map(candidates.map((c) => [c.id, c]));
   return {
@@ -87,6 +90,10 @@ export function createChooser(student: Student, candidates: readonly Candidate[]
         left -= 1;
       }
       return choices.sort((a, b) => b.score - a.score);
+    },
+    meetsAlike(id: string, situation: Situation): boolean {
+      const candidate = byId.get(id);
+      return candidate !== undefined && meetsAlikeToday(candidate, situation, student);
     },
   };
 }

@@ -42,12 +42,16 @@ const SLOW = 2;
  * @param log answers in order (at, id)
  */
 export function trialsOf(log: readonly Answer[]): Trial[] {
+  return log.map(createTrialReader());
+}
+
+/** Reads answers one by one, in order; it remembers sessions and the student's usual times. */
+export function createTrialReader(): (answer: Answer) => Trial {
   const clock = createSessionClock();
   const usual = createUsual();
-  return log.map((answer) => {
+  return (answer) => {
     const days = answer.at / DAY_MS;
-    const aided = answer.help || answer.outcome === "partly";
-    const got = answer.outcome === "missed" ? 0 : aided ? 0.5 : 1;
+    const got = gotOf(answer);
     const manner: Manner = got === 0.5 ? "partial" : got === 1 ? usual.judge(answer) : "plain";
     if (got === 1) usual.add(answer);
     return {
@@ -58,7 +62,13 @@ export function trialsOf(log: readonly Answer[]): Trial[] {
       guess: answer.options ? 1 / answer.options : 0,
       manner,
     };
-  });
+  };
+}
+
+/** 1 recalled unaided (a misspelling included), 0.5 in part or with help, 0 missed. */
+export function gotOf(answer: Answer): 0 | 0.5 | 1 {
+  if (answer.outcome === "missed") return 0;
+  return answer.help || answer.outcome === "partly" ? 0.5 : 1;
 }
 
 /** Adds up the time inside sessions; call it with moments in order. */

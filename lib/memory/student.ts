@@ -7,22 +7,26 @@ import { createHoldModel } from "./models/hold-model";
 import type { MemoryModel, Practice, Trace } from "./models/model";
 import { createPosterior, type Posterior } from "./posterior";
 
-/** Forgetting rates tried for each model, 1 the published default, and how likely each is beforehand. */
-const HOLD_RATES = [0.25, 1, 4, 16, 64] as const;
-const ACTIVATION_RATES = [0.6, 0.8, 1, 1.3, 1.7] as const;
-const HALF_LIFE_RATES = [0.3, 0.55, 1, 1.8, 3.3] as const;
+/** Forgetting rates tried for each model, 1 the model's default, and how likely each is beforehand. */
+const RATES = {
+  hold: [0.25, 1, 4, 16, 64],
+  activation: [0.6, 0.8, 1, 1.3, 1.7],
+  halfLife: [0.3, 0.55, 1, 1.8, 3.3],
+} as const;
 const SHARES = [0.1, 0.25, 0.3, 0.25, 0.1] as const;
+/** The first two rest on many studies; the third, blind to gaps, guards against students unlike both. */
+const BELIEF = { hold: 0.4, activation: 0.4, halfLife: 0.2 } as const;
 
 /** A student knows about one entry in six before the first question; the student's own share is learnt. */
 const KNOWN_PRIOR = { yes: 1, no: 5 } as const;
 
 /** Three memory models over their grids of forgetting rates; priors sum to 1. */
 export function standardModels(): MemoryModel[] {
-  const share = (i: number) => (SHARES[i] ?? 0) / 3;
+  const prior = (belief: number, i: number) => belief * (SHARES[i] ?? 0);
   return [
-    ...HOLD_RATES.map((rate, i) => createHoldModel(rate, share(i))),
-    ...ACTIVATION_RATES.map((rate, i) => createActivationModel(rate, share(i))),
-    ...HALF_LIFE_RATES.map((rate, i) => createHalfLifeModel(rate, share(i))),
+    ...RATES.hold.map((rate, i) => createHoldModel(rate, prior(BELIEF.hold, i))),
+    ...RATES.activation.map((rate, i) => createActivationModel(rate, prior(BELIEF.activation, i))),
+    ...RATES.halfLife.map((rate, i) => createHalfLifeModel(rate, prior(BELIEF.halfLife, i))),
   ];
 }
 

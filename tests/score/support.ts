@@ -47,7 +47,10 @@ export function direction(types: string, rest = "", attributes = ""): string {
 }
 
 /** One-staff MEI; each string is what a measure holds, staves and events. */
-export function mei(measures: string[], options: { head?: string; attributes?: string[] } = {}): string {
+export function mei(
+  measures: string[],
+  options: { head?: string; attributes?: string[] } = {},
+): string {
   const body = measures
     .map((m, i) => `<measure n="${i + 1}" ${options.attributes?.[i] ?? ""}>${m}</measure>`)
     .join("");

@@ -1,3 +1,4 @@
+import { comparePlaces, samePlace } from "@/lib/reading/place";
 import type { TempoState } from "@/lib/reading/reading";
 import type { Lane, LaneContext } from "./lane-context";
 import { laneOf, printedText } from "./lane-context";
@@ -41,8 +42,8 @@ export function tempoItems({ reading, marks }: LaneContext): TempoItem[] {
   const items: TempoItem[] = words.map((mark) => wordItem(mark));
   for (const state of reading.tempo) {
     const note = noteOf(state);
-    if (!note || !marks.some((m) => m.sign === "metronome" && isAt(m, state))) continue;
-    const beside = items.find((item) => isAt(item, state));
+    if (!note || !marks.some((m) => m.sign === "metronome" && samePlace(m, state))) continue;
+    const beside = items.find((item) => samePlace(item, state));
     if (beside) {
       beside.note = note;
       beside.width += noteWidth(note) + 6;
@@ -52,10 +53,7 @@ export function tempoItems({ reading, marks }: LaneContext): TempoItem[] {
       items.push({ measureIndex, onset, width, text: "", lang: "en", heavy: false, note });
     }
   }
-  return items.sort(
-    (a, b) =>
-      a.measureIndex - b.measureIndex || a.onset[0] * b.onset[1] - b.onset[0] * a.onset[1],
-  );
+  return items.sort(comparePlaces);
 }
 
 function wordItem(mark: PrintedMark): TempoItem {
@@ -76,13 +74,6 @@ function noteOf({ beat }: TempoState): TempoItem["note"] {
 function noteWidth(note: NonNullable<TempoItem["note"]>): number {
   const dots = note.dots * 5;
   return glyphWidth(note.glyph, NOTE_SIZE) + dots + textWidth(note.number, "read");
-}
-
-function isAt(
-  a: { measureIndex: number; onset: readonly [number, number] },
-  b: { measureIndex: number; onset: readonly [number, number] },
-): boolean {
-  return a.measureIndex === b.measureIndex && a.onset[0] * b.onset[1] === b.onset[0] * a.onset[1];
 }
 
 /** Tempo as a line: height is speed, slowing sinks, a restored speed jumps back. */
@@ -111,7 +102,7 @@ export function layoutTempo(context: LaneContext, columns: Columns): Lane {
     });
   });
   items.forEach((item, i) => {
-    const at = states.findLastIndex((s) => !isAfter(s, item));
+    const at = states.findLastIndex((s) => comparePlaces(s, item) <= 0);
     const level = levels[at];
     const y = level && at >= first && first >= 0 ? scale(level.from) : scale(3);
     // Words stand on the side the line does not turn to.
@@ -119,16 +110,6 @@ export function layoutTempo(context: LaneContext, columns: Columns): Lane {
     shapes.push(...itemShapes(item, xs[i] ?? 0, rises ? y + BELOW : y - ABOVE));
   });
   return { height: HEIGHT, shapes };
-}
-
-function isAfter(
-  a: { measureIndex: number; onset: readonly [number, number] },
-  b: { measureIndex: number; onset: readonly [number, number] },
-): boolean {
-  return (
-    a.measureIndex > b.measureIndex ||
-    (a.measureIndex === b.measureIndex && a.onset[0] * b.onset[1] > b.onset[0] * a.onset[1])
-  );
 }
 
 /** Flat first and flat last, as a change is felt. */

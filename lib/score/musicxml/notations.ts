@@ -5,8 +5,8 @@ import {
   type MarkRule,
   markHandler,
   markTable,
-  placementOf,
   PLAIN,
+  placementOf,
   setContent,
   type Table,
 } from "./mark-handlers";

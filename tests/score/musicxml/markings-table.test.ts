@@ -1,7 +1,16 @@
 /** Source: ../shared/reference/standards/musicxml-markings.tsv, made from the MusicXML 4.0 schema. */
 import { describe, expect, it } from "vitest";
 import type { Mark, Score } from "@/lib/score/model";
-import { direction, hasShared, musicXml, noteSkipped, notations, quarter, read, readTable } from "../support";
+import {
+  direction,
+  hasShared,
+  musicXml,
+  notations,
+  noteSkipped,
+  quarter,
+  read,
+  readTable,
+} from "../support";
 
 interface Row {
   row_id: string;
@@ -39,7 +48,8 @@ const CONTENT: Record<string, string> = {
   fret: "2",
   string: "1",
   dynamics: "<mf/>",
-  "harp-pedals": "<pedal-tuning><pedal-step>D</pedal-step><pedal-alter>1</pedal-alter></pedal-tuning>",
+  "harp-pedals":
+    "<pedal-tuning><pedal-step>D</pedal-step><pedal-alter>1</pedal-alter></pedal-tuning>",
   scordatura:
     '<accord string="4"><tuning-step>G</tuning-step><tuning-octave>3</tuning-octave></accord>',
   percussion: "<metal>cowbell</metal>",
@@ -84,7 +94,7 @@ function elementXml({ element, value }: Row): string {
 
 /** Sound attributes and the sample value of each. */
 const SOUND_VALUES: Record<string, string> = {
-  "number": "96",
+  number: "96",
   percent: "71",
   yes: "yes",
   no: "no",
@@ -135,12 +145,18 @@ function snippet(row: Row): string {
     case "play":
       return `<sound><play>${xml}</play></sound>${quarter()}`;
     case "note":
-      if (element === "grace") return `<note><grace${write(attributesOf(value))}/><pitch><step>C</step><octave>5</octave></pitch></note>`;
+      if (element === "grace")
+        return `<note><grace${write(attributesOf(value))}/><pitch><step>C</step><octave>5</octave></pitch></note>`;
       if (element === "cue") return quarter("", "<cue/>");
       if (element === "unpitched") return "<note><unpitched/><duration>4</duration></note>";
-      return quarter(value.includes("parentheses") ? '<notehead parentheses="yes">normal</notehead>' : xml);
+      return quarter(
+        value.includes("parentheses") ? '<notehead parentheses="yes">normal</notehead>' : xml,
+      );
     case "note@":
-      return quarter().replace("<note>", `<note ${element}="${value === "yes/no" ? "yes" : value === "list" ? "2" : "50"}">`);
+      return quarter().replace(
+        "<note>",
+        `<note ${element}="${value === "yes/no" ? "yes" : value === "list" ? "2" : "50"}">`,
+      );
     case "measure-style":
       return `<attributes><measure-style><${element} type="start">${value === "number" ? "8" : value}</${element}></measure-style></attributes>${quarter()}`;
     default:
@@ -172,17 +188,27 @@ const JUMPS = new Set(["dacapo", "segno", "dalsegno", "coda", "tocoda", "fine", 
 
 function spans(value: string): Pick<Expected, "role" | "value"> {
   const type = attributesOf(value).type;
-  if (type === "start" || type === "stop" || type === "continue") return { role: type, value: null };
+  if (type === "start" || type === "stop" || type === "continue")
+    return { role: type, value: null };
   return { value: type ?? null };
 }
 
 function expected({ element, parent, value }: Row): Expected {
   const attributes = attributesOf(value);
   const type = attributes.type;
-  if (parent === "sound@") return { element: "sound", value: element === "tempo" || element === "time-only" ? element : `${element}-${SOUND_VALUES[value]}` };
+  if (parent === "sound@")
+    return {
+      element: "sound",
+      value:
+        element === "tempo" || element === "time-only"
+          ? element
+          : `${element}-${SOUND_VALUES[value]}`,
+    };
   if (parent === "sound") return { element: "swing" };
-  if (parent === "note@") return { element: "note", value: element === "time-only" ? "time-only" : "pizzicato-yes" };
-  if (parent === "metronome") return { element: "metronome", value: element === "metronome-arrows" ? "modulation" : null };
+  if (parent === "note@")
+    return { element: "note", value: element === "time-only" ? "time-only" : "pizzicato-yes" };
+  if (parent === "metronome")
+    return { element: "metronome", value: element === "metronome-arrows" ? "modulation" : null };
   switch (element) {
     case "ornaments":
       return { element: "turn" };
@@ -197,7 +223,9 @@ function expected({ element, parent, value }: Row): Expected {
       return { element, value: value === "beat-unit+per-minute" ? null : "modulation" };
     case "wedge":
       if (value === "niente=yes") return { element, role: "start" };
-      return type === "stop" || type === "continue" ? { element, role: type, value: null } : { element, role: "start", value: type ?? null };
+      return type === "stop" || type === "continue"
+        ? { element, role: type, value: null }
+        : { element, role: "start", value: type ?? null };
     case "pedal":
       if (type === "sostenuto") return { element, role: "start", value: type };
       return ["change", "discontinue", "resume"].includes(type ?? "")
@@ -208,14 +236,19 @@ function expected({ element, parent, value }: Row): Expected {
         ? { element, role: type, value: null }
         : { element, role: "start", value: `${type}-${attributes.size}` };
     case "tremolo":
-      return type === "start" || type === "stop" ? { element, role: type, value: null } : { element, value: type ?? null };
+      return type === "start" || type === "stop"
+        ? { element, role: type, value: null }
+        : { element, value: type ?? null };
     case "tuplet":
     case "hammer-on":
     case "pull-off":
       return { element };
     case "fermata":
     case "caesura":
-      return { element, value: ["", "normal", "(empty)", "type=inverted"].includes(value) ? null : value };
+      return {
+        element,
+        value: ["", "normal", "(empty)", "type=inverted"].includes(value) ? null : value,
+      };
     case "breath-mark":
       return { element, value: value === "(empty)" ? null : value };
     case "repeat":
@@ -243,7 +276,8 @@ function expected({ element, parent, value }: Row): Expected {
     case "arrow":
       return { element, value: "up" };
   }
-  if (["dashes", "bracket", "wavy-line", "tied", "slur", "glissando", "slide"].includes(element)) return { element, ...spans(value) };
+  if (["dashes", "bracket", "wavy-line", "tied", "slur", "glissando", "slide"].includes(element))
+    return { element, ...spans(value) };
   if (value === "") return { element };
   const [only] = Object.values(attributes);
   return { element, value: only ?? value };

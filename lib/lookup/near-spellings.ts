@@ -1,0 +1,154 @@
+import Fuse from "fuse.js";
+import { foldTight } from "../glossary/fold";
+import { editDistance } from "../words/edit-distance";
+import type { LookUpEntry } from "./look-up-index";
+import { skeleton, soundLikeness, soundOfEnglish } from "./sound-key";
+import { keysOf } from "./spelling-book";
+
+/** A spelling that a misspelt word may have meant. */
+interface Target {
+  entry: number;
+  /** Folded, without spaces. */
+  text: string;
+  sound: string;
+}
+
+export interface NearBook {
+  targets: Target[];
+  /** Slug of each entry, by its place. */
+  slugs: string[];
+  /** Two neighbouring letters, word ends as `^` and `$`, to the targets that hold them. */
+  pairs: ReadonlyMap<string, number[]>;
+  /** Consonant skeletons, whole and with one consonant left out, to targets. */
+  skeletons: ReadonlyMap<string, number[]>;
+  /** First letter and the next, to targets: for words broken off. */
+  starts: ReadonlyMap<string, number[]>;
+}
+
+export interface NearMatch {
+  entry: number;
+  /** 0 to 1. */
+  likeness: number;
+  by: "misspelling" | "sound" | "beginning";
+}
+
+/** Shortest abbreviation that may be misspelt. */
+const SHORT = 4;
+const BY_PAIRS = 24;
+const MOST_SLIPS = 3;
+/** Share of Fuse's own score in the likeness of spelling; the rest is edit distance. */
+const FUSE_SHARE = 0.3;
+const LEAST = 0.5;
+
+/** Headwords, spellings and longer abbreviations; inflections are reached through their headword. */
+export function makeNearBook(entries: readonly LookUpEntry[]): NearBook {
+  const targets: Target[] = [];
+  const pairs = new Map<string, number[]>();
+  const skeletons = new Map<string, number[]>();
+  const starts = new Map<string, number[]>();
+  entries.forEach((entry, at) => {
+    const seen = new Set<string>();
+    const add = (text: string, sound: string | undefined) => {
+      const tight = foldTight(text);
+      if (tight.length < 2 || seen.has(tight)) return;
+      seen.add(tight);
+      const heard = sound ?? keysOf(text).map(soundOfEnglish).join("");
+      const place = targets.push({ entry: at, text: tight, sound: heard }) - 1;
+      for (const pair of pairsOf(tight)) push(pairs, pair, place);
+      for (const bones of fewer(skeleton(heard))) push(skeletons, bones, place);
+      push(starts, tight.slice(0, 2), place);
+    };
+    add(entry.headword, entry.sound);
+    for (const s of entry.spellings ?? []) add(s, undefined);
+    for (const s of entry.abbreviations ?? []) if (foldTight(s).length >= SHORT) add(s, undefined);
+  });
+  return { targets, slugs: entries.map((e) => e.slug), pairs, skeletons, starts };
+}
+
+function push(map: Map<string, number[]>, key: string, value: number): void {
+  const list = map.get(key);
+  if (list) list.push(value);
+  else map.set(key, [value]);
+}
+
+function pairsOf(text: string): string[] {
+  const edged = `^${text}$`;
+  return Array.from({ length: edged.length - 1 }, (_, i) => edged.slice(i, i + 2));
+}
+
+function fewer(bones: string): Set<string> {
+  const all = new Set([bones]);
+  if (bones.length < 3) return all;
+  for (let i = 0; i < bones.length; i += 1) all.add(bones.slice(0, i) + bones.slice(i + 1));
+  return all;
+}
+
+/**
+ * Entries whose spelling or sound is near the words. A small set of candidates
+ * is taken from the letter pairs, the consonant skeleton and the first letters;
+ * Fuse.js and the edit distance judge their spelling, `soundLikeness` their sound.
+ * @param keys folded words, compared as one
+ */
+export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
+  const text = keys.join("");
+  if (text.length < 3) return [];
+  const sound = keys.map(soundOfEnglish).join("");
+  const places = candidates(text, sound, book);
+  if (places.length === 0) return [];
+  const fuse = new Fuse(
+    places.map((place) => book.targets[place]?.text ?? ""),
+    { includeScore: true, threshold: 0.6, distance: 20, ignoreFieldNorm: true, shouldSort: false },
+  );
+  const judged = new Map(fuse.search(text).map(({ refIndex, score }) => [refIndex, 1 - (score ?? 1)]));
+  const best = new Map<number, NearMatch>();
+  places.forEach((place, i) => {
+    const target = book.targets[place];
+    if (!target) return;
+    const match = judge(text, sound, target, judged.get(i) ?? 0);
+    if (match.likeness < LEAST) return;
+    const known = best.get(target.entry);
+    if (!known || match.likeness > known.likeness) best.set(target.entry, match);
+  });
+  return [...best.values()].sort((a, b) => b.likeness - a.likeness);
+}
+
+function candidates(text: string, sound: string, book: NearBook): number[] {
+  const shared = new Map<number, number>();
+  for (const pair of pairsOf(text)) {
+    for (const place of book.pairs.get(pair) ?? []) shared.set(place, (shared.get(place) ?? 0) + 1);
+  }
+  const likely = [...shared]
+    .map(([place, n]): [number, number] => [
+      place,
+      n / (text.length + (book.targets[place]?.text.length ?? 0)),
+    ])
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, BY_PAIRS)
+    .map(([place]) => place);
+  const all = new Set(likely);
+  for (const bones of fewer(skeleton(sound))) {
+    for (const place of book.skeletons.get(bones) ?? []) {
+      const length = book.targets[place]?.sound.length ?? 0;
+      if (Math.abs(length - sound.length) <= 3) all.add(place);
+    }
+  }
+  for (const place of book.starts.get(text.slice(0, 2)) ?? []) {
+    if (book.targets[place]?.text.startsWith(text)) all.add(place);
+  }
+  return [...all];
+}
+
+function judge(text: string, sound: string, target: Target, fuse: number): NearMatch {
+  const longest = Math.max(text.length, target.text.length);
+  const slips = editDistance(text, target.text, MOST_SLIPS);
+  const letters = slips > MOST_SLIPS ? 0 : 1 - slips / longest;
+  const spelt = letters === 0 ? 0 : letters * (1 - FUSE_SHARE) + fuse * FUSE_SHARE;
+  const heard = soundLikeness(sound, target.sound) * 0.97;
+  const begun = target.text.startsWith(text) ? 0.6 + (0.35 * text.length) / target.text.length : 0;
+  if (begun > spelt && begun > heard) {
+    return { entry: target.entry, likeness: begun, by: "beginning" };
+  }
+  return heard > spelt
+    ? { entry: target.entry, likeness: heard, by: "sound" }
+    : { entry: target.entry, likeness: spelt, by: "misspelling" };
+}

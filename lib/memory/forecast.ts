@@ -1,0 +1,80 @@
+import { createChooser, type Today } from "./choose";
+import { dateOfDay, readDate } from "./day";
+import { calendarOf, candidatesOf, type Now, type PlanOptions } from "./plan";
+import { shareRange, stepOf } from "./readiness";
+
+/** Expected readiness of a set if the plan is kept up to and including one day, and nothing after it. */
+export interface ForecastDay {
+  /** The student's own day number and its date; the first row is now, before any practice. */
+  day: number;
+  date: string;
+  /** Expected share of the set recalled on the audition date, 0..1. */
+  recall: number;
+  /** Range of that share, 10 % to 90 %. */
+  low: number;
+  high: number;
+  /** Entries expected to stand on `ready`. */
+  ready: number;
+  /** Entries not met by then. */
+  unmet: number;
+}
+
+/** A farther date is not forecast day by day; the rows end here. */
+const LONGEST_DAYS = 90;
+
+/**
+ * Plays the plan forward, day by day, each prompt going as it probably will.
+ * No chance is drawn: the same log and moment give the same rows.
+ *
+ * @param options as for the call sheet, with a date not passed
+ * @returns rows from today to the evening before the date; one row when nothing can be planned
+ * @throws RangeError when the date cannot be read
+ */
+export function forecast(options: PlanOptions & { date: string; now: Now }): ForecastDay[] {
+  const dateDay = readDate(options.date);
+  if (dateDay === null) {
+    throw new RangeError(`"${options.date}" is not a date; write year-month-day, as in 2027-03-05.`);
+  }
+  const { fold, items, now, minutes } = options;
+  const calendar = calendarOf(dateDay, now);
+  const slugs = [...new Set(items.map((item) => item.slug))];
+  const student = fold.student.fork();
+  const from = fold.moment(now.at);
+  const target = { days: Math.max(from.days, calendar.targetDays), study: from.study };
+  const row = (day: number): ForecastDay => ({
+    day,
+    date: dateOfDay(day),
+    ...shareRange({ student }, slugs, target),
+    ready: slugs.filter((slug) => stepOf(student.recall(slug, target)) === "ready").length,
+    unmet: slugs.filter((slug) => student.traces(slug) === undefined).length,
+  });
+  const rows = [row(calendar.day)];
+  if (calendar.daysLeft === null) return rows;
+
+  const candidates = candidatesOf(items);
+  const chooser = createChooser(student, candidates);
+  const evenings = Math.min(LONGEST_DAYS, calendar.daysLeft);
+  for (let k = 0; k < evenings; k += 1) {
+    const today: Today = { day: calendar.day + k, met: new Set(), right: new Set(), missed: new Map(), recent: [] };
+    const met = new Set<string>();
+    const at = { days: from.days + k, study: from.study };
+    const situation = {
+      now: at,
+      today,
+      daysLeft: calendar.daysLeft - k,
+      targetDays: target.days,
+      sessionsLeft: calendar.daysLeft - k - 1,
+      secondsADay: minutes * 60,
+    };
+    let left = minutes * 60;
+    for (const choice of chooser.rank(situation)) {
+      if (choice.seconds > left || choice.gain <= 0) continue;
+      if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } })) continue;
+      if (choice.isNew) met.add(choice.id);
+      left -= choice.seconds;
+      student.imagine(choice.id, { at, day: today.day, knew: choice.recallNow, manner: "plain" });
+    }
+    rows.push(row(today.day));
+  }
+  return rows;
+}
