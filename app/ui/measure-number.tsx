@@ -1,3 +1,5 @@
+import styles from "./measure-number.module.css";
+
 interface MeasureNumberProps {
   /** As printed: "9", "12a". */
   number: string;
@@ -9,7 +11,7 @@ interface MeasureNumberProps {
 export function MeasureNumber({ number, through }: MeasureNumberProps) {
   const isRange = through !== undefined && through !== number;
   return (
-    <b>
+    <b className={styles.number}>
       <span className="aside-for-ears">{isRange ? "measures " : "measure "}</span>
       {number}
       {isRange ? (

@@ -1,5 +1,6 @@
 import type { Asks, Entry } from "../glossary/schema";
 import type { Level, Pace } from "../glossary/vocabulary";
+import { isPlainEnglish } from "./read-english";
 
 const PACE: Readonly<Record<Pace, readonly string[]>> = {
   "very-slow": ["very slow"],
@@ -46,7 +47,7 @@ const LEVEL: Readonly<Record<Level, readonly string[]>> = {
 const LENGTH = {
   "very-short": ["very short"],
   short: ["short"],
-  shortened: ["short"],
+  shortened: ["shortened"],
   full: ["full-length"],
   long: ["long"],
 } as const;
@@ -112,7 +113,7 @@ export function askConcepts(entry: Pick<Entry, "asks" | "modifies">): string[] {
     articulation?.attack && ATTACK[articulation.attack],
     articulation?.connection,
     ...(character ?? []).map((c) => `=${c}`),
-    ...(technique ? technique.name.split("-").map((w) => `=${w}`) : []),
+    ...(technique ? technique.name.split("-").filter(isPlainEnglish).map((w) => `=${w}`) : []),
     ...(road ? ROAD[road.action] : []),
     entry.modifies && (ROLE[entry.modifies] ?? entry.modifies),
   ];

@@ -72,10 +72,15 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
   return { texts, postings, rarity };
 }
 
+/** What follows the first comma or semicolon explains; the gist stands before it. */
+const AFTER_GIST = 0.7;
+
 function readMeaning(entry: LookUpEntry): Meaning {
   const name = entry.lang === "en" || entry.isSign ? readEnglish(entry.headword) : new Map();
+  const [gist = "", ...rest] = entry.meaning.split(/[,;]/);
   return merge(
-    [readEnglish(entry.meaning), 1],
+    [readEnglish(gist), 1],
+    [readEnglish(rest.join(",")), AFTER_GIST],
     [readEnglish(entry.literal ?? ""), LITERAL],
     [readAsks(entry.asks ?? []), 1],
     [name, NAME],

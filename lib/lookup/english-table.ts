@@ -29,7 +29,7 @@ less: less, fewer, not so
 rather: rather, fairly, quite, pretty
 enough: enough, sufficiently
 not-too-much: not too much, not so much, not overly, do not overdo it, without overdoing it, in moderation, but not too, not too, within limits, in bounds
-always: always, all the time, the whole time, throughout, all the way through, constantly, continually, continuously, keep doing it, forever, until told otherwise, keep it up
+always: always, all the time, the whole time, throughout, all the way through, constantly, continually, continuously, forever, until told otherwise, keep it up
 again: again, once more, another time, still
 also: also, too, as well
 like: like, as if, in the style of, in the manner of, similar to, in style of, sounding like
@@ -50,9 +50,9 @@ split: split, divide, divided, dividing, separate parts, two groups, share out, 
 together: together, in unison, one line, same notes, same line, same part
 level-p: soft, softly, quiet, quietly, not loud, low volume
 level-f: loud, loudly, strong, strongly, noisy, high volume, full volume
-short: short, shortly, clipped, brief, cut short, crisp, shortened, cut off
+short: short, shortly, clipped, brief, cut short, crisp, cut off
 separated: separate, separated, separately, detached, apart, spaced, gap, gaps, unconnected, not connected, not joined, disconnected, not smooth, spread apart, bouncy
-joined: joined, join, joined up, connected, connect, smooth, smoothly, no gaps, no gap, no break, without a gap, without gaps, tied together, bound, linked, glued, slurred, seamless
+joined: joined, join, joined up, connected, connect, smooth, smoothly, no gaps, no gap, without a gap, without gaps, tied together, bound, linked, glued, slurred, seamless
 full-length: full length, full value, whole length, whole value, held, hold, sustain, sustained, hold out, held out, keep the tone going, for its full, all of its length
 long: long, lengthened, longer, lengthen
 accented: accent, accented, stress, stressed, emphasis, emphasize, emphasise, emphasized, stand out, marked, strong start, extra force, attack, hit harder, punch, lean on
@@ -74,8 +74,8 @@ before: before, earlier, previously, at first, first time
 page: page, turn the page, turn page, page turn, turn over
 sad: sad, sadly, unhappy, sorrowful, sorrow, sorrowfully, mournful, gloomy, grief, grieving, melancholy, tearful, downcast, weeping, crying, tears, lamenting, plaintive, pain, painful, miserable, depressed, heartbroken, blue
 happy: happy, happily, cheerful, cheerfully, merry, merrily, jolly, joyful, joyfully, joyous, joy, glad, gleeful, jovial, fun, full of fun, delighted, good mood
-lively: lively, livelier, animated, animation, full of life, life, alive, vivacious, spirited, spirit, bouncing, wide awake, perky, peppy, with pep, liven up, enliven
-energetic: energetic, energy, energetically, vigorous, vigor, vigour, drive, forceful, force, dynamic energy, powerful, power, strength, strong
+lively: lively, livelier, animated, animation, full of life, life, alive, vivacious, bouncing, wide awake, perky, peppy, with pep, liven up, enliven
+energetic: energetic, energy, energetically, vigorous, vigor, vigour, drive, forceful, force, dynamic energy, powerful, power, strength, strong, spirited, spirit, gusto
 calm: calm, calmly, peaceful, peacefully, tranquil, tranquility, relaxed, serene, restful, still, untroubled, at peace, peace, placid, soothing
 sweet: sweet, sweetly, sweetness, charming, lovely, honeyed
 gentle: gentle, gently, tender, tenderly, tenderness, delicate, mild, kind
@@ -153,7 +153,7 @@ speed: speed, tempo, pace, time
 begin: begin, beginning, start, starting, opening, top
 above: above, over, on top, on top of, atop, on, up top
 below: below, under, underneath, beneath, at the bottom
-beside: beside, next to, by the side, alongside, right of, left of, side, to the right, to the left, near, each side, in front of, before, after, behind
+beside: beside, next to, by the side, alongside, close, close to, by, right of, left of, side, to the right, to the left, near, each side, in front of, before, after, behind
 between: between, joining, from one note to another, from note to note, connecting
 dot: dot, dots, point, spot, period, full stop, speck, dotted
 line: line, lines, dash, stroke, bar, stick, streak, straight line, underline
@@ -179,7 +179,7 @@ eye: eye, bird, birds eye, bird eye
 letter: letter, letters
 number: number, numeral, digit, numbers, figure
 equals: equals, equal, =
-small: small, tiny, little, miniature, mini
+small: small, tiny, little, miniature, mini, short, baby, teeny
 big: big, large, capital, huge, fancy big
 fancy: fancy, curly, swirly, ornate, curvy, script
 thick: thick, fat, heavy line, bold line, solid, dark line
@@ -192,6 +192,7 @@ upside-down: upside down, turned over, inverted, backwards, flipped, reversed
 sideways: sideways, lying on its side, on its side, lying down, lying, on the side
 stem: stem, stalk, note stem
 notehead: notehead, note head, head
+sticking-out: sticking out, sticks out, poking out, pokes out, coming out, comes out, through its top, out of the top, out of its top, with a tail
 diamond: diamond, rhombus
 chord: chord, stack, stacked
 percent: percent, percent sign
@@ -203,6 +204,15 @@ same: same pitch, same note, same notes, two same
 different: different, different notes, different pitch
 grace: tiny note, small note, little note, mini note, baby note, miniature note
 `;
+
+/** Concepts that only a sign's looks can mean; without one of them a query describes no sign. */
+export const SHAPE_CONCEPTS = new Set(
+  (
+    "dot line dashed zigzag wavy curve circle half-circle hat sideways-v wedge widening narrowing " +
+    "cross slash tracks comma bracket box star eye letter number equals thick thin upright " +
+    "upside-down sideways stem notehead diamond percent staff barline grace sticking-out"
+  ).split(" "),
+);
 
 /** Words that say nothing by themselves in a query or a meaning. */
 export const ENGLISH_FILLER = new Set(

@@ -15,14 +15,17 @@ interface Item {
   stems: string[];
 }
 
-/** Weight of a word's own stem when the table knows what it means. */
-const STEM_BESIDE_CONCEPT = 0.45;
+/** Weight of a word's own stem when the table knows what it means; a phrase shares a little more. */
+const STEM_BESIDE_CONCEPT = 0.25;
+const STEMS_OF_PHRASE = 0.4;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
-const INSIDE_PAIR = 0.3;
+const INSIDE_PAIR = 0.5;
 const INSIDE_NEGATION = 0.4;
 
 const DEGREES = new Set(["very", "most", "moderate"]);
 const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
+/** A number that means no sign of its own (2, 3, 8 and 15 do): a count of beats or measures. */
+const BIG_NUMBER = /^(?:1[79]|1[0-46-9]|[2-9]\d|\d{3})$/;
 const SUPERLATIVE = /^(?:loud|soft|quiet|slow|fast|quick|short|strong|long|light|heavi)est$/;
 
 const { phrases, known } = readTable(ENGLISH_CONCEPTS);
@@ -70,7 +73,7 @@ export function splitEnglish(text: string): string[] {
 
 /** True for a word that the table of plain English holds, or that only fills. */
 export function isPlainEnglish(word: string): boolean {
-  return ENGLISH_FILLER.has(word) || known.has(stem(word));
+  return ENGLISH_FILLER.has(word) || known.has(stem(word)) || /^\d+$/.test(word);
 }
 
 /**
@@ -99,7 +102,8 @@ function readItems(words: readonly string[]): Item[] {
       i += phrase.stems.length;
       continue;
     }
-    if (!ENGLISH_FILLER.has(word)) items.push({ concepts: [], stems: [stems[i] ?? word] });
+    if (BIG_NUMBER.test(word)) items.push({ concepts: ["number"], stems: [] });
+    else if (!ENGLISH_FILLER.has(word)) items.push({ concepts: [], stems: [stems[i] ?? word] });
     i += 1;
   }
   return items;
@@ -130,7 +134,7 @@ function joinItems(items: readonly Item[]): Meaning {
     }
     if (item.concepts.includes("without") && next) {
       for (const c of next.concepts) add(`without ${c}`, 1);
-      for (const s of next.stems) add(`without ~${s}`, next.concepts.length > 0 ? 0.45 : 1);
+      for (const s of next.stems) add(`without ~${s}`, next.concepts.length > 0 ? STEM_BESIDE_CONCEPT : 1);
       add("without", 0.5);
       addItem(next, INSIDE_NEGATION, add);
       i += 1;
@@ -144,7 +148,9 @@ function joinItems(items: readonly Item[]): Meaning {
 function addItem(item: Item, weight: number, add: (name: string, weight: number) => void): void {
   const shared = item.concepts.length > 1 ? 1 / Math.sqrt(item.concepts.length) : 1;
   for (const c of item.concepts) add(c, weight * shared);
-  const own = item.concepts.length > 0 ? STEM_BESIDE_CONCEPT : 1;
+  const many = item.stems.length;
+  const beside = many > 1 ? STEMS_OF_PHRASE / many : STEM_BESIDE_CONCEPT;
+  const own = item.concepts.length > 0 ? beside : 1;
   for (const s of item.stems) add(`~${s}`, weight * own);
 }
 

@@ -57,5 +57,9 @@ export function choosePrompt(
 
 /** The last answer named another entry: the two are then set side by side (rule 7). */
 export function wasConfused(entry: EntryFold): boolean {
-  return entry.missedOn !== null && entry.last.chose !== undefined && entry.last.chose !== entry.last.entry;
+  return (
+    entry.missedOn !== null &&
+    entry.last.chose !== undefined &&
+    entry.last.chose !== entry.last.entry
+  );
 }

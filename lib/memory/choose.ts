@@ -1,6 +1,6 @@
 import type { Moment } from "./evidence";
 import { createAppraiser, type Horizon, spreadAhead, type Worth } from "./gain";
-import type { Student } from "./student";
+import type { Beliefs } from "./student";
 
 /** One entry that may be asked. */
 export interface Candidate {
@@ -70,7 +70,7 @@ export interface Chooser {
 }
 
 /** Ranks what could be asked next by gain in recall on the date per second. */
-export function createChooser(student: Student, candidates: readonly Candidate[]): Chooser {
+export function createChooser(student: Beliefs, candidates: readonly Candidate[]): Chooser {
   const appraiser = createAppraiser(student);
   const byId = new Map(candidates.map((c) => [c.id, c]));
   return {
@@ -100,7 +100,10 @@ export function createChooser(student: Student, candidates: readonly Candidate[]
 
 function horizonOf(situation: Situation, candidates: readonly Candidate[]): Horizon {
   const { now, targetDays, today, daysLeft } = situation;
-  const perAttempt = candidates.reduce((sum, c) => sum + (c.seconds.right + c.seconds.missed) / 2, 0);
+  const perAttempt = candidates.reduce(
+    (sum, c) => sum + (c.seconds.right + c.seconds.missed) / 2,
+    0,
+  );
   const ahead = (situation.sessionsLeft * situation.secondsADay) / Math.max(1, perAttempt);
   return {
     target: { days: targetDays, study: now.study },
@@ -109,7 +112,12 @@ function horizonOf(situation: Situation, candidates: readonly Candidate[]): Hori
   };
 }
 
-function choiceOf(candidate: Candidate, worth: Worth, situation: Situation, student: Student): Choice {
+function choiceOf(
+  candidate: Candidate,
+  worth: Worth,
+  situation: Situation,
+  student: Beliefs,
+): Choice {
   const { today, daysLeft } = situation;
   const { right, missed } = candidate.seconds;
   const seconds = worth.recallNow * right + (1 - worth.recallNow) * missed;
@@ -118,21 +126,36 @@ function choiceOf(candidate: Candidate, worth: Worth, situation: Situation, stud
   if (today.missed.has(candidate.id)) score *= MISSED_TODAY;
   if (score > 0 && today.right.has(candidate.id)) score *= SAME_DAY;
   if (score > 0 && isNew && daysLeft <= 1) score *= LAST_EVENING_NEW;
-  return { id: candidate.id, seconds, recallNow: worth.recallNow, gain: worth.gain, isNew, score, stale: worth.stale };
+  return {
+    id: candidate.id,
+    seconds,
+    recallNow: worth.recallNow,
+    gain: worth.gain,
+    isNew,
+    score,
+    stale: worth.stale,
+  };
 }
 
-function mustWait(candidate: Candidate, situation: Situation, student: Student, all: readonly Candidate[]): boolean {
+function mustWait(
+  candidate: Candidate,
+  situation: Situation,
+  student: Beliefs,
+  all: readonly Candidate[],
+): boolean {
   const { today } = situation;
   const since = today.missed.get(candidate.id);
   if (since !== undefined) return since < MISS_LAG && all.length > MISS_LAG;
   if (today.recent.slice(-MISS_LAG).includes(candidate.id) && all.length > MISS_LAG) return true;
-  return student.traces(candidate.id) === undefined && meetsAlikeToday(candidate, situation, student);
+  return (
+    student.traces(candidate.id) === undefined && meetsAlikeToday(candidate, situation, student)
+  );
 }
 
 /**
  * Near-synonyms are first met on different days (Tinkham 1997), as long as the days suffice.
  */
-function meetsAlikeToday(candidate: Candidate, situation: Situation, student: Student): boolean {
+function meetsAlikeToday(candidate: Candidate, situation: Situation, student: Beliefs): boolean {
   let metToday = 0;
   let unmet = 1;
   for (const alike of candidate.alikes) {

@@ -24,7 +24,9 @@ export function dayOf(stamp: { at: number; offset: number }): number {
 export function readDate(text: string): number | null {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (!match) return null;
-  const day = Math.round(Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3])) / DAY_MS);
+  const day = Math.round(
+    Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3])) / DAY_MS,
+  );
   return dateOfDay(day) === text ? day : null;
 }
 

@@ -103,7 +103,9 @@ function createUsual() {
       const usual = median(list);
       if (answer.ms > SLOW * usual) return "fragile";
       // A choice can be quick by luck; only an answer the student produced counts as quick.
-      return !answer.options && answer.outcome === "right" && answer.ms < QUICK * usual ? "quick" : "plain";
+      return !answer.options && answer.outcome === "right" && answer.ms < QUICK * usual
+        ? "quick"
+        : "plain";
     },
   };
 }

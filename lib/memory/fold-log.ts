@@ -104,7 +104,8 @@ function follow(before: Held | undefined, answer: Answer, position: number): Hel
   held.answers += 1;
   held.last = answer;
   if (right) {
-    held.chosenOnly = answer.options !== undefined && (held.chosenOnly || held.rightDays.size === 0);
+    held.chosenOnly =
+      answer.options !== undefined && (held.chosenOnly || held.rightDays.size === 0);
     held.rightDays.add(dayOf(answer));
     held.rightBy.set(answer.prompt, (held.rightBy.get(answer.prompt) ?? 0) + 1);
   } else if (answer.chose && answer.chose !== answer.entry) {

@@ -33,7 +33,9 @@ const LONGEST_DAYS = 90;
 export function forecast(options: PlanOptions & { date: string; now: Now }): ForecastDay[] {
   const dateDay = readDate(options.date);
   if (dateDay === null) {
-    throw new RangeError(`"${options.date}" is not a date; write year-month-day, as in 2027-03-05.`);
+    throw new RangeError(
+      `"${options.date}" is not a date; write year-month-day, as in 2027-03-05.`,
+    );
   }
   const { fold, items, now, minutes } = options;
   const calendar = calendarOf(dateDay, now);
@@ -44,7 +46,7 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
   const row = (day: number): ForecastDay => ({
     day,
     date: dateOfDay(day),
-    ...shareRange({ student }, slugs, target),
+    ...shareRange(student, slugs, target),
     ready: slugs.filter((slug) => stepOf(student.recall(slug, target)) === "ready").length,
     unmet: slugs.filter((slug) => student.traces(slug) === undefined).length,
   });
@@ -55,7 +57,13 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
   const chooser = createChooser(student, candidates);
   const evenings = Math.min(LONGEST_DAYS, calendar.daysLeft);
   for (let k = 0; k < evenings; k += 1) {
-    const today: Today = { day: calendar.day + k, met: new Set(), right: new Set(), missed: new Map(), recent: [] };
+    const today: Today = {
+      day: calendar.day + k,
+      met: new Set(),
+      right: new Set(),
+      missed: new Map(),
+      recent: [],
+    };
     const met = new Set<string>();
     const at = { days: from.days + k, study: from.study };
     const situation = {
@@ -69,7 +77,8 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
     let left = minutes * 60;
     for (const choice of chooser.rank(situation)) {
       if (choice.seconds > left || choice.gain <= 0) continue;
-      if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } })) continue;
+      if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } }))
+        continue;
       if (choice.isNew) met.add(choice.id);
       left -= choice.seconds;
       student.imagine(choice.id, { at, day: today.day, knew: choice.recallNow, manner: "plain" });

@@ -66,7 +66,8 @@ export function createFsrs(weights: readonly number[] = default_w): Fsrs {
       const after = algorithm.next_state(before, elapsedDays, RATING[mark]);
       return { holdsDays: after.stability, hardness: after.difficulty };
     },
-    recall: (elapsedDays, holdsDays) => (1 + (factor * Math.max(0, elapsedDays)) / holdsDays) ** decay,
+    recall: (elapsedDays, holdsDays) =>
+      (1 + (factor * Math.max(0, elapsedDays)) / holdsDays) ** decay,
     daysUntil: (recall, holdsDays) => (holdsDays / factor) * (recall ** (1 / decay) - 1),
   };
 }
@@ -95,7 +96,13 @@ export function knewIt(got: number, guess: number, before: number): number {
 }
 
 /** Memory after an attempt of which it is only probable that it was recalled. */
-export function blendNext(fsrs: Fsrs, hold: Hold | null, elapsedDays: number, knew: number, mark: Mark): Hold {
+export function blendNext(
+  fsrs: Fsrs,
+  hold: Hold | null,
+  elapsedDays: number,
+  knew: number,
+  mark: Mark,
+): Hold {
   if (knew >= 1) return fsrs.next(hold, elapsedDays, mark);
   const missed = fsrs.next(hold, elapsedDays, "missed");
   if (knew <= 0) return missed;

@@ -1,6 +1,6 @@
 import type { Moment } from "./evidence";
 import type { MemoryModel, Practice, Trace } from "./models/model";
-import { easedRecall, type Student } from "./student";
+import { type Beliefs, easedRecall } from "./student";
 
 /** When recall is wanted, and how much practice an entry may still hope for before. */
 export interface Horizon {
@@ -59,7 +59,7 @@ export interface Appraiser {
  *
  * @see Pavlik & Anderson 2008, J Exp Psychol Applied 14(2):101-117 (gain per second at the date)
  */
-export function createAppraiser(student: Student): Appraiser {
+export function createAppraiser(student: Beliefs): Appraiser {
   const held = new Map<string, Kept>();
   /** Entries never met are all alike. */
   let unmet: Kept | null = null;
@@ -78,7 +78,7 @@ export function createAppraiser(student: Student): Appraiser {
   };
 }
 
-function mix(student: Student, item: string, kept: Kept, at: Moment): Omit<Worth, "stale"> {
+function mix(student: Beliefs, item: string, kept: Kept, at: Moment): Omit<Worth, "stale"> {
   const { weights } = student.posterior;
   const known = student.knownBefore();
   let recallNow = 0;
@@ -93,7 +93,7 @@ function mix(student: Student, item: string, kept: Kept, at: Moment): Omit<Worth
   return { recallNow, gain };
 }
 
-function prospectsOf(student: Student, item: string, now: When, horizon: Horizon): Prospect[] {
+function prospectsOf(student: Beliefs, item: string, now: When, horizon: Horizon): Prospect[] {
   const traces = student.traces(item);
   const known = student.knownBefore();
   return student.models.map((model, i) => {

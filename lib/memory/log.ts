@@ -63,7 +63,18 @@ export function mergeLogs(...logs: readonly (readonly Answer[])[]): Answer[] {
 /** One text for one content, whatever the order of its keys. */
 function canonical(answer: Answer): string {
   const { id, at, offset, entry, prompt, outcome, ms, help, chose, options } = answer;
-  return JSON.stringify([id, at, offset, entry, prompt, outcome, ms, help, chose ?? null, options ?? null]);
+  return JSON.stringify([
+    id,
+    at,
+    offset,
+    entry,
+    prompt,
+    outcome,
+    ms,
+    help,
+    chose ?? null,
+    options ?? null,
+  ]);
 }
 
 /**
@@ -77,7 +88,13 @@ export function parseLog(input: unknown): ParsedLog {
   if (!list) {
     return {
       answers: [],
-      refused: [{ index: 0, id: null, reason: "This is no list of answers; choose a file saved by this site." }],
+      refused: [
+        {
+          index: 0,
+          id: null,
+          reason: "This is no list of answers; choose a file saved by this site.",
+        },
+      ],
     };
   }
   const answers: Answer[] = [];
@@ -92,7 +109,12 @@ export function parseLog(input: unknown): ParsedLog {
 
 function listOf(input: unknown): unknown[] | null {
   if (Array.isArray(input)) return input;
-  if (typeof input === "object" && input !== null && "answers" in input && Array.isArray(input.answers)) {
+  if (
+    typeof input === "object" &&
+    input !== null &&
+    "answers" in input &&
+    Array.isArray(input.answers)
+  ) {
     return input.answers;
   }
   return null;

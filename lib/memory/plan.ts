@@ -1,5 +1,12 @@
 import type { Answer, PromptKind } from "./answer";
-import { type Candidate, type Choice, type Chooser, createChooser, type Situation, type Today } from "./choose";
+import {
+  type Candidate,
+  type Choice,
+  type Chooser,
+  createChooser,
+  type Situation,
+  type Today,
+} from "./choose";
 import { choosePrompt, wasConfused } from "./choose-prompt";
 import { DAY_MS, dayOf, momentOf, readDate } from "./day";
 import type { LogFold } from "./fold-log";
@@ -86,9 +93,12 @@ export function createPlanner(options: PlanOptions): Planner {
   const { fold, minutes } = options;
   const dateDay = options.date === null ? null : readDate(options.date);
   if (options.date !== null && dateDay === null) {
-    throw new RangeError(`"${options.date}" is not a date; write year-month-day, as in 2027-03-05.`);
+    throw new RangeError(
+      `"${options.date}" is not a date; write year-month-day, as in 2027-03-05.`,
+    );
   }
-  if (!(minutes > 0)) throw new RangeError(`${minutes} minutes a day leave no time to drill; choose 1 or more.`);
+  if (!(minutes > 0))
+    throw new RangeError(`${minutes} minutes a day leave no time to drill; choose 1 or more.`);
   const items = new Map(options.items.map((item) => [item.slug, item]));
   const candidates = candidatesOf(options.items);
   const chooser = createChooser(fold.student, candidates);
@@ -148,11 +158,23 @@ export function calendarOf(dateDay: number | null, now: Now): Calendar {
   const at = dateDay === null ? null : momentOf(dateDay, now.offset);
   if (dateDay === null || at === null || dateDay < day) {
     const targetDays = now.at / DAY_MS + OPEN_DAYS;
-    return { day, daysLeft: null, span: OPEN_DAYS, targetDays, phase: dateDay === null ? "open" : "passed" };
+    return {
+      day,
+      daysLeft: null,
+      span: OPEN_DAYS,
+      targetDays,
+      phase: dateDay === null ? "open" : "passed",
+    };
   }
   const daysLeft = dateDay - day;
   const targetDays = Math.max(at, now.at) / DAY_MS;
-  return { day, daysLeft, span: Math.max(1, daysLeft), targetDays, phase: daysLeft <= 1 ? "last-evening" : "building" };
+  return {
+    day,
+    daysLeft,
+    span: Math.max(1, daysLeft),
+    targetDays,
+    phase: daysLeft <= 1 ? "last-evening" : "building",
+  };
 }
 
 export function candidatesOf(items: readonly PlanItem[]): Candidate[] {
@@ -183,7 +205,11 @@ function todayOf(fold: LogFold, items: ReadonlyMap<string, PlanItem>, day: numbe
   return { day, met, right, missed, recent: fold.recent() };
 }
 
-function kindsOf(fold: LogFold, items: ReadonlyMap<string, PlanItem>, moment: Situation["now"]): Map<string, PromptKind> {
+function kindsOf(
+  fold: LogFold,
+  items: ReadonlyMap<string, PlanItem>,
+  moment: Situation["now"],
+): Map<string, PromptKind> {
   const kinds = new Map<string, PromptKind>();
   for (const item of items.values()) {
     const recall = fold.student.recall(item.slug, moment) ?? fold.student.knownBefore();
@@ -208,10 +234,11 @@ function fill({ chooser, situation, fold, kinds, budget, phase }: Filling): Shee
   const prompts: SheetPrompt[] = [];
   const met = new Set(today.met);
   let left = budget;
-  for (const choice of inOrder(chooser.rank(situation), phase)) {
+  for (const choice of inOrder(chooser.rank(situation), phase, today)) {
     const prompt = kinds.get(choice.id);
     if (!prompt || today.right.has(choice.id) || choice.seconds > left) continue;
-    if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } })) continue;
+    if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } }))
+      continue;
     if (choice.isNew) met.add(choice.id);
     left -= choice.seconds;
     prompts.push({
@@ -226,10 +253,12 @@ function fill({ chooser, situation, fold, kinds, budget, phase }: Filling): Shee
 }
 
 /** On the last evening: what is within reach; new entries only when all that was met is safe. */
-function inOrder(ranked: readonly Choice[], phase: Phase): Choice[] {
+function inOrder(ranked: readonly Choice[], phase: Phase, today: Today): Choice[] {
   const useful = ranked.filter((choice) => choice.gain > 0);
   if (phase !== "last-evening") return useful;
-  const within = useful.filter((choice) => !choice.isNew && choice.recallNow >= OUT_OF_REACH);
+  const within = useful.filter(
+    (choice) => !choice.isNew && (choice.recallNow >= OUT_OF_REACH || today.missed.has(choice.id)),
+  );
   const safe = ranked.every((choice) => choice.isNew || choice.recallNow >= THRESHOLDS.ready);
   return safe ? [...within, ...useful.filter((choice) => choice.isNew)] : within;
 }

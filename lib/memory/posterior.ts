@@ -43,7 +43,11 @@ export function createPosterior(priors: readonly number[]): Posterior {
  *
  * @param share 0..1
  */
-export function weightedQuantile(values: readonly number[], weights: readonly number[], share: number): number {
+export function weightedQuantile(
+  values: readonly number[],
+  weights: readonly number[],
+  share: number,
+): number {
   const order = values.map((_, i) => i).sort((a, b) => (values[a] ?? 0) - (values[b] ?? 0));
   let seen = 0;
   for (const i of order) {

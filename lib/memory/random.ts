@@ -29,7 +29,9 @@ export function hashText(text: string): number {
 }
 
 function mixNumber(seed: number): number {
-  return Number.isSafeInteger(seed) && Math.abs(seed) < 2 ** 31 ? seed >>> 0 : hashText(String(seed));
+  return Number.isSafeInteger(seed) && Math.abs(seed) < 2 ** 31
+    ? seed >>> 0
+    : hashText(String(seed));
 }
 
 /** A new array in random order (Fisher and Yates). */

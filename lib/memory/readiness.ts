@@ -1,6 +1,7 @@
 import type { Moment } from "./evidence";
 import type { LogFold } from "./fold-log";
 import { weightedQuantile } from "./posterior";
+import type { Beliefs } from "./student";
 
 /** The four steps in which readiness is shown. */
 export const STEPS = ["not met", "shaky", "nearly", "ready"] as const;
@@ -62,7 +63,15 @@ export function readiness(fold: LogFold, slugs: readonly string[], on: number): 
   const entries = [...new Set(slugs)].map((slug) => entryReadiness(fold, slug, at));
   const steps: Record<Step, number> = { "not met": 0, shaky: 0, nearly: 0, ready: 0 };
   for (const entry of entries) steps[entry.step] += 1;
-  return { entries, steps, ...shareRange(fold, entries.map((e) => e.slug), at) };
+  return {
+    entries,
+    steps,
+    ...shareRange(
+      fold.student,
+      entries.map((e) => e.slug),
+      at,
+    ),
+  };
 }
 
 function entryReadiness(fold: LogFold, slug: string, at: Moment): EntryReadiness {
@@ -91,11 +100,10 @@ const Z90 = 1.2816;
  * and what chance decides on the day (each entry recalled or not).
  */
 export function shareRange(
-  fold: Pick<LogFold, "student">,
+  student: Beliefs,
   slugs: readonly string[],
   at: Moment,
 ): { recall: number; low: number; high: number } {
-  const { student } = fold;
   const { weights } = student.posterior;
   const n = slugs.length;
   if (n === 0) return { recall: 0, low: 0, high: 0 };

@@ -35,7 +35,12 @@ export interface SchedulerOptions {
 }
 
 export interface Scheduler {
-  plan(history: readonly SchedulerRow[], today: number, deadline: number, secondsLeft: number): string[];
+  plan(
+    history: readonly SchedulerRow[],
+    today: number,
+    deadline: number,
+    secondsLeft: number,
+  ): string[];
   record(outcome: SchedulerRow): boolean;
 }
 
@@ -100,7 +105,8 @@ function createState(options: SchedulerOptions, jitter: ReadonlyMap<string, numb
 
   return {
     follows: (history: readonly SchedulerRow[]) =>
-      history.length >= rows.length && (rows.length === 0 || sameRow(history[rows.length - 1], rows.at(-1))),
+      history.length >= rows.length &&
+      (rows.length === 0 || sameRow(history[rows.length - 1], rows.at(-1))),
     take(history: readonly SchedulerRow[]): void {
       for (const row of history.slice(rows.length)) takeRow(row);
     },
@@ -148,7 +154,13 @@ function nudge(jitter: ReadonlyMap<string, number>, id: string): number {
 }
 
 function sameRow(a: SchedulerRow | undefined, b: SchedulerRow | undefined): boolean {
-  return a !== undefined && b !== undefined && a.id === b.id && a.day === b.day && a.atSecond === b.atSecond;
+  return (
+    a !== undefined &&
+    b !== undefined &&
+    a.id === b.id &&
+    a.day === b.day &&
+    a.atSecond === b.atSecond
+  );
 }
 
 function trialOf(row: SchedulerRow, at: Moment): Trial {
@@ -179,7 +191,8 @@ function createPace(items: readonly SchedulerItem[]) {
   const of = (id: string) => {
     const sum = sums.get(kinds.get(id) ?? "");
     // Three attempts at the usual pace are supposed beforehand.
-    const mean = (seen: [number, number] | undefined, usual: number) => (3 * usual + (seen?.[0] ?? 0)) / (3 + (seen?.[1] ?? 0));
+    const mean = (seen: [number, number] | undefined, usual: number) =>
+      (3 * usual + (seen?.[0] ?? 0)) / (3 + (seen?.[1] ?? 0));
     return { right: mean(sum?.right, SECONDS.right), missed: mean(sum?.missed, SECONDS.missed) };
   };
   return {

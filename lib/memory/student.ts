@@ -30,8 +30,8 @@ export function standardModels(): MemoryModel[] {
   ];
 }
 
-/** What is believed of one student's memory, folded from trials in order of time. */
-export interface Student {
+/** What is believed of one student's memory. */
+export interface Beliefs {
   readonly models: readonly MemoryModel[];
   readonly posterior: Posterior;
   /** Memory of an entry under each model; undefined when it was never met. */
@@ -40,17 +40,21 @@ export interface Student {
   ease(index: number, item: string): number;
   /** Chance that an entry never met is known already. */
   knownBefore(): number;
-  /** Takes in what happened. Trials must come in order of time. */
-  observe(trial: Trial): void;
   /** Expected recall, 0..1, over all models; null for an entry never met. */
   recall(item: string, at: Moment): number | null;
   /** Recall under each model; null for an entry never met. */
   recalls(item: string, at: Moment): number[] | null;
+}
+
+/** Beliefs folded from trials in order of time. */
+export interface Student extends Beliefs {
+  /** Takes in what happened. Trials must come in order of time. */
+  observe(trial: Trial): void;
   /** A copy in which practice can be imagined; beliefs about the student stay as they are. */
   fork(): ImaginedStudent;
 }
 
-export interface ImaginedStudent extends Student {
+export interface ImaginedStudent extends Beliefs {
   imagine(item: string, practice: Practice): void;
 }
 
@@ -76,7 +80,7 @@ interface Parts {
   traces: Map<string, readonly Trace[]>;
 }
 
-function build(parts: Parts): ImaginedStudent {
+function build(parts: Parts): Student & ImaginedStudent {
   const { models, posterior, eases, known, traces } = parts;
   const ease = (index: number, item: string) => eases[index]?.of(item) ?? 0;
   const knownBefore = () => known.yes / (known.yes + known.no);

@@ -2,10 +2,10 @@ import { entryForSign, type Glossary } from "../glossary/glossary";
 import type { Asks } from "../glossary/schema";
 import type { Mark, ScorePart } from "../score/model";
 import { type Demand, hasRole } from "../words/compose";
-import { dashesFor, isStopOf } from "./dashes";
 import type { Phrase } from "./gather-phrases";
-import { comparePlaces, samePlace } from "./place";
+import { comparePlaces, placeKey } from "./place";
 import type { Place } from "./reading";
+import { dashesFor, type Spanners } from "./spanners";
 
 /** What a dynamic mark or word does, before it is put in its place in time. */
 export type DynamicEvent = Place & { by: string; slugs: string[] } & (
@@ -56,20 +56,27 @@ export const LEVEL_ORDER = [
   "ffffff",
 ];
 
+const IS_DYNAMIC = new Set(["wedge", ...ONE_NOTE, ...Object.keys(LEAVES), ...LEVEL_ORDER]);
+
 /** The dynamic events that reach one staff of a part, in order of place. */
 export function dynamicEvents(
   part: ScorePart,
   staff: number,
   phrases: readonly Phrase[],
+  spanners: Spanners,
   glossary: Glossary,
 ): DynamicEvent[] {
   const reaches = (m: { staff: number | null }) => m.staff === null || m.staff === staff;
-  const spanners = part.marks.filter((m) => m.element === "wedge" || m.element === "dashes");
   const here = phrases.filter(reaches);
+  const alone = new Map<string, Demand>();
+  for (const phrase of here) {
+    const bare = phrase.demands.find((d) => d.head === null);
+    if (bare) alone.set(placeKey(phrase), bare);
+  }
   const events: DynamicEvent[] = [];
   for (const mark of part.marks) {
-    if (!reaches(mark)) continue;
-    const event = fromSign(mark, spanners, here, glossary);
+    if (!IS_DYNAMIC.has(mark.element) || !reaches(mark)) continue;
+    const event = fromSign(mark, spanners, alone, glossary);
     if (event) events.push(event);
   }
   for (const phrase of here) {
@@ -83,15 +90,16 @@ export function dynamicEvents(
 
 function fromSign(
   mark: Mark,
-  spanners: readonly Mark[],
-  phrases: readonly Phrase[],
+  spanners: Spanners,
+  aloneAt: ReadonlyMap<string, Demand>,
   glossary: Glossary,
 ): DynamicEvent | null {
   const at = { measureIndex: mark.measureIndex, onset: mark.onset };
   const slug = entryForSign(glossary, mark.element, mark.value)?.slug;
   const base = { ...at, by: mark.element, slugs: slug ? [slug] : [] };
-  if (mark.element === "wedge" && mark.role === "start") {
-    const stop = spanners.find((m) => comparePlaces(m, mark) >= 0 && isStopOf(m, mark));
+  if (mark.element === "wedge") {
+    if (mark.role !== "start") return null;
+    const stop = spanners.stopOf.get(mark);
     const direction = mark.value === "diminuendo" ? "falling" : "rising";
     const end = stop ? { measureIndex: stop.measureIndex, onset: stop.onset } : null;
     const niente = direction === "falling" && (stop?.niente || mark.niente);
@@ -103,10 +111,8 @@ function fromSign(
     const [attack, level] = compound;
     return { ...base, type: "level", level, attack, sudden: true, persist: false };
   }
-  if (!LEVEL_ORDER.includes(mark.element)) return null;
   // Words beside the letters qualify them: sempre p, subito f, più f.
-  const beside = phrases.filter((p) => samePlace(p, mark)).flatMap((p) => p.demands);
-  const alone = beside.find((d) => d.head === null);
+  const alone = aloneAt.get(placeKey(mark));
   if (alone && (hasRole(alone, "more") || hasRole(alone, "less"))) {
     return relativeTo(mark.element, alone, base);
   }
@@ -123,7 +129,7 @@ function fromSign(
 function fromWords(
   demand: Demand,
   phrase: Phrase,
-  spanners: readonly Mark[],
+  spanners: Spanners,
   glossary: Glossary,
 ): DynamicEvent | null {
   const asks: Asks["dynamics"] = demand.head
@@ -141,10 +147,7 @@ function fromWords(
     };
   }
   if (asks.change) {
-    const end = dashesFor(
-      spanners.filter((m) => m.element === "dashes"),
-      phrase,
-    );
+    const end = dashesFor(spanners, phrase);
     const direction = asks.change === "louder" ? "rising" : "falling";
     return { ...base, type: "change", direction, end, toward: asks.toward ?? null };
   }

@@ -40,6 +40,7 @@ export function findMarks(
   const numberOf = (index: number) => score.measures[index]?.number ?? "";
   const found: Found[] = [];
   const chords = new Set<string>();
+  const known = new Map<string, SignBase>();
   for (const mark of part.marks) {
     if (!isListed(mark)) continue;
     if (ONCE_A_CHORD.has(mark.element)) {
@@ -48,7 +49,7 @@ export function findMarks(
       chords.add(key);
     }
     found.push({
-      ...foundSign(mark, glossary),
+      ...foundSign(mark, signBase(mark, glossary, known)),
       partIndex,
       measureNumber: numberOf(mark.measureIndex),
     });
@@ -107,18 +108,37 @@ function isListed(mark: Mark): boolean {
   return !(mark.element === "bar-style" && mark.value === "regular");
 }
 
-function foundSign(mark: Mark, glossary: Glossary): Omit<Found, "partIndex" | "measureNumber"> {
-  const entry = entryForSign(glossary, mark.element, signValue(mark));
+type SignBase = Pick<Found, "slug" | "headword" | "kind" | "lang" | "sign"> & { name: string };
+
+/** What is the same for every sign of one kind, looked up once a reading. */
+function signBase(mark: Mark, glossary: Glossary, known: Map<string, SignBase>): SignBase {
+  const value = signValue(mark);
+  const key = `${mark.element}:${value}`;
+  const cached = known.get(key);
+  if (cached) return cached;
+  const entry = entryForSign(glossary, mark.element, value);
   const meant = entry && meantBy(glossary, entry);
   const named = NAMED_BY_VALUE.has(mark.element) && mark.value !== null;
   const name = mark.element.replaceAll("-", " ");
-  return {
+  const base: SignBase = {
     slug: entry?.slug ?? null,
     headword: meant?.headword ?? name,
     kind: meant?.kind ?? FAMILY_KINDS.find(([test]) => test.test(mark.element))?.[1] ?? "technique",
     lang: meant?.lang ?? "en",
-    text: mark.text ?? entry?.headword ?? name,
     sign: named ? `${mark.element}-${mark.value}` : mark.element,
+    name: entry?.headword ?? name,
+  };
+  known.set(key, base);
+  return base;
+}
+
+function foundSign(
+  mark: Mark,
+  { name, ...base }: SignBase,
+): Omit<Found, "partIndex" | "measureNumber"> {
+  return {
+    ...base,
+    text: mark.text ?? name,
     measureIndex: mark.measureIndex,
     onset: mark.onset,
     staff: mark.staff,

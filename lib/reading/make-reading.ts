@@ -4,13 +4,14 @@ import type { Lexicon } from "../words/lexicon";
 import { dynamicEvents } from "./dynamic-events";
 import { dynamicLine } from "./dynamic-line";
 import { findMarks, findUnknown } from "./find-marks";
-import { gatherPhrases } from "./gather-phrases";
+import { gatherPhrases, type Phrase } from "./gather-phrases";
 import { articulationLine, characterLine, techniqueLine } from "./manner-line";
 import { markSpans } from "./mark-spans";
 import { comparePlaces } from "./place";
 import { playingOrder } from "./playing-order";
 import type { Reading, StaffLine } from "./reading";
 import { roadMarks } from "./road";
+import { findSpanners, type Spanners } from "./spanners";
 import { tempoLine } from "./tempo-line";
 
 /**
@@ -21,6 +22,7 @@ import { tempoLine } from "./tempo-line";
  */
 export function makeReading(score: Score, lexicon: Lexicon, glossary: Glossary): Reading {
   const phrases = score.parts.map((part) => gatherPhrases(part, lexicon));
+  const spanners = score.parts.map(findSpanners);
   const road = roadMarks(score, phrases);
   const { order, policy, warnings } = playingOrder(score, road);
   return {
@@ -33,8 +35,8 @@ export function makeReading(score: Score, lexicon: Lexicon, glossary: Glossary):
       .flatMap((_, p) => findMarks(score, p, phrases[p] ?? [], glossary))
       .sort((a, b) => a.partIndex - b.partIndex || comparePlaces(a, b)),
     unknown: score.parts.flatMap((_, p) => findUnknown(score, p, phrases[p] ?? [])),
-    tempo: tempoLine(score, phrases, glossary),
-    lines: staffLines(score, phrases, glossary),
+    tempo: tempoLine(score, phrases, spanners, glossary),
+    lines: staffLines(score, phrases, spanners, glossary),
     road,
     spans: markSpans(score),
     playingOrder: order,
@@ -65,18 +67,23 @@ function measuresOf(score: Score): Reading["measures"] {
 
 function staffLines(
   score: Score,
-  phrases: readonly ReturnType<typeof gatherPhrases>[],
+  phrases: readonly (readonly Phrase[])[],
+  spanners: readonly Spanners[],
   glossary: Glossary,
 ): StaffLine[] {
   return score.parts.flatMap((part, partIndex) =>
     Array.from({ length: Math.max(1, part.staves) }, (_, i): StaffLine => {
       const staff = i + 1;
-      const own = phrases[partIndex] ?? [];
-      const here = own.filter((p) => p.staff === null || p.staff === staff);
+      const own = spanners[partIndex];
+      const phrasesHere = phrases[partIndex] ?? [];
+      const here = phrasesHere.filter((p) => p.staff === null || p.staff === staff);
       return {
         partIndex,
         staff,
-        dynamics: dynamicLine(dynamicEvents(part, staff, own, glossary), score.measures),
+        dynamics: dynamicLine(
+          own ? dynamicEvents(part, staff, phrasesHere, own, glossary) : [],
+          score.measures,
+        ),
         articulation: articulationLine(part, staff, here, glossary),
         technique: techniqueLine(here, glossary),
         character: characterLine(here, glossary),

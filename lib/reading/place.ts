@@ -34,3 +34,8 @@ export function lastAt(list: readonly Place[], place: Place): number {
   }
   return found;
 }
+
+/** One text for one place, for maps. Onsets are reduced fractions. */
+export function placeKey({ measureIndex, onset }: Place): string {
+  return `${measureIndex} ${onset[0]}/${onset[1]}`;
+}

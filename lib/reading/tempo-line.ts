@@ -3,10 +3,10 @@ import type { Asks } from "../glossary/schema";
 import type { BeatUnit, Mark, Metronome, Score } from "../score/model";
 import type { Demand } from "../words/compose";
 import { hasRole } from "../words/compose";
-import { dashesFor } from "./dashes";
 import type { Phrase } from "./gather-phrases";
-import { comparePlaces, samePlace } from "./place";
+import { comparePlaces, placeKey, samePlace } from "./place";
 import type { Place, TempoState } from "./reading";
+import { dashesFor, type Spanners } from "./spanners";
 
 /** Quarter notes in each MusicXML note type. */
 const QUARTERS: Readonly<Record<string, number>> = {
@@ -45,11 +45,12 @@ type TempoEvent = Place &
 export function tempoLine(
   score: Score,
   phrases: readonly (readonly Phrase[])[],
+  spanners: readonly Spanners[],
   glossary: Glossary,
 ): TempoState[] {
   const states: TempoState[] = [];
   const memory: Memory = { steady: null, first: null };
-  for (const event of collectEvents(score, phrases, glossary)) {
+  for (const event of collectEvents(score, phrases, spanners, glossary)) {
     const before = states.at(-1) ?? nothing();
     const next = step(before, event, memory);
     if (!next) continue;
@@ -93,24 +94,25 @@ function nothing(): TempoState {
 function collectEvents(
   score: Score,
   phrases: readonly (readonly Phrase[])[],
+  spanners: readonly Spanners[],
   glossary: Glossary,
 ): TempoEvent[] {
   const events: TempoEvent[] = [];
   const seen = new Set<string>();
   const once = (place: Place, what: string) => {
-    const key = `${place.measureIndex} ${place.onset.join("/")} ${what}`;
+    const key = `${placeKey(place)} ${what}`;
     if (seen.has(key)) return false;
     seen.add(key);
     return true;
   };
   score.parts.forEach((part, p) => {
-    const dashes = part.marks.filter((m) => m.element === "dashes");
+    const own = spanners[p];
     for (const phrase of phrases[p] ?? []) {
       for (const demand of phrase.demands) {
         const asks = demand.head && glossary.bySlug.get(demand.head.slug)?.asks;
         if (!demand.head || !asks?.tempo || !once(phrase, demand.text.toLowerCase())) continue;
         const at = { measureIndex: phrase.measureIndex, onset: phrase.onset };
-        const dashed = dashesFor(dashes, phrase);
+        const dashed = own ? dashesFor(own, phrase) : null;
         events.push({ ...at, type: "words", demand, asks, dashed });
         if (dashed && asks.tempo.change) events.push({ ...dashed, type: "dashes-end" });
       }

@@ -142,7 +142,10 @@ export interface Note {
   onset: Fraction;
   /** Sounding length in quarter notes; [0, 1] for a grace note. */
   duration: Fraction;
-  /** Written pitch as a MIDI number, null for a rest or an unpitched note. */
+  /**
+   * Written pitch as a MIDI number, null for a rest or an unpitched note. Under an
+   * octave line it is the octave that sounds, as MusicXML writes it; quarter tones are halves.
+   */
   pitch: number | null;
   rest: boolean;
   /** Sounds together with the note before it. */

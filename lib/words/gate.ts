@@ -27,6 +27,7 @@ export function gate(
   const lettered = tokens.filter((t) => /\p{L}{2}/u.test(t.text)).length;
   const firm = candidates.filter((c) => isFirm(c, tokens));
   const known = firm.reduce((n, c) => n + c.to - c.from, 0);
+  const languages = new Set(firm.map((c) => c.lang));
   const prose = lettered >= 5 && known * 4 < lettered;
 
   const kept: TermMatch[] = [];
@@ -35,7 +36,10 @@ export function gate(
     const beside =
       isKnown(candidates[i - 1], firm, c.from, "to") ||
       isKnown(candidates[i + 1], firm, c.to, "from");
-    if (!stands(c, tokens, { firm: firm.includes(found), beside, prose, lettered, known })) return;
+    if (
+      !stands(c, tokens, { firm: firm.includes(found), beside, prose, lettered, known, languages })
+    )
+      return;
     for (let k = c.from; k < c.to; k += 1) taken[k] = true;
     if (c.role && SILENT_ROLES.has(c.role)) return;
     if (c.kind === "form" && !formIsAsked(candidates[i - 1], c)) return;
@@ -51,6 +55,8 @@ interface Surroundings {
   prose: boolean;
   lettered: number;
   known: number;
+  /** Languages of the firm words round it. */
+  languages: ReadonlySet<string>;
 }
 
 function stands(c: Candidate, tokens: readonly Token[], at: Surroundings): boolean {
@@ -66,6 +72,8 @@ function stands(c: Candidate, tokens: readonly Token[], at: Surroundings): boole
   if (c.role === "like" && !at.beside) return whole;
   if (c.how === "misspelling") {
     if (c.sure < 0.6 && c.key.length < ALONE.two) return false;
+    // "which" beside English words is no slip for German weich.
+    if (at.known > 0 && c.key.length < 8 && !at.languages.has(c.lang)) return false;
     if (at.known > 0) return at.known >= at.lettered - at.known - 1;
     return at.lettered === 1 && c.key.length >= (c.sure < 0.7 ? ALONE.two : ALONE.one);
   }

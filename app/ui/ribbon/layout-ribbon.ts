@@ -87,9 +87,10 @@ export function layoutRibbon(reading: Reading, options: RibbonOptions): Ribbon {
     top += lane.height;
     return lane;
   });
-  const reach = Math.max(0, ...placed.flatMap((l) => l.shapes.map((s) => s.x1)));
+  let reach = columns.width;
+  for (const { shapes } of placed) for (const { x1 } of shapes) reach = Math.max(reach, x1);
   return {
-    width: Math.max(columns.width, reach) + 12,
+    width: reach + 12,
     height: top,
     columns,
     lanes: placed,

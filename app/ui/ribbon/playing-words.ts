@@ -1,5 +1,6 @@
 /** Where playing goes from each measure, told from the playing order, in the words of the road lane. */
 import type { Reading } from "@/lib/reading/reading";
+import { measureName } from "./measure-name";
 
 /** One way on: the measure index it leads to (null: the end), and how many times in a row. */
 export interface WayOn {
@@ -42,7 +43,6 @@ export function wayWords(
   ways: readonly WayOn[],
   measures: Reading["measures"],
 ): string {
-  const name = (index: number) => measures[index]?.number || `the ${ordinal(index + 1)} measure`;
   const [first] = ways;
   if (ways.length > 1 && first && first.to === from + 1) {
     const rest = ways.slice(1).map(({ to }) => goal(to));
@@ -53,7 +53,7 @@ export function wayWords(
   function goal(to: number | null): string {
     if (to === null) return "the end";
     if (to === from + 1) return "on";
-    return to <= from ? `back to ${name(to)}` : `on to ${name(to)}`;
+    return to <= from ? `back to ${measureName(measures, to)}` : `on to ${measureName(measures, to)}`;
   }
 }
 
@@ -73,10 +73,4 @@ export function timesPlayed(ways: ReadonlyMap<number, readonly WayOn[]>, repeatE
 
 export function timesWords(times: number): string {
   return times === 2 ? "twice" : `${times} times`;
-}
-
-function ordinal(n: number): string {
-  const tens = n % 100;
-  if (tens >= 11 && tens <= 13) return `${n}th`;
-  return `${n}${["th", "st", "nd", "rd"][n % 10] ?? "th"}`;
 }

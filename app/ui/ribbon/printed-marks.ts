@@ -28,16 +28,18 @@ const PLUMBING = new Set(["tied", "stem", "beam", "time", "symbol"]);
  * tempo and road of the other parts where it does not repeat them itself.
  */
 export function printedMarks(reading: Reading, partIndex: number): PrintedMark[] {
+  const isForAll = forAllTest(reading);
   const own = groupWords(reading.found.filter((f) => f.partIndex === partIndex));
   const others = reading.parts.flatMap((_, p) =>
     p === partIndex
       ? []
-      : groupWords(reading.found.filter((f) => f.partIndex === p && isForAll(f, reading))),
+      : groupWords(reading.found.filter((f) => f.partIndex === p && isForAll(f))),
   );
   const seen = new Set<string>();
   const once = (mark: PrintedMark) => {
-    if (!mark.found.some((f) => isForAll(f, reading))) return true;
-    const key = `${mark.measureIndex} ${mark.onset.join("/")} ${(mark.text ?? mark.sign)?.toLowerCase()} ${mark.head.text}`;
+    if (!mark.found.some(isForAll)) return true;
+    const what = (mark.text ?? mark.sign ?? "").toLowerCase();
+    const key = `${placeKey(mark)} ${what} ${mark.head.text}`;
     if (seen.has(key)) return false;
     seen.add(key);
     return true;
@@ -45,26 +47,27 @@ export function printedMarks(reading: Reading, partIndex: number): PrintedMark[]
   return [...own, ...others].filter(once).sort(comparePlaces);
 }
 
+function placeKey({ measureIndex, onset }: Place): string {
+  return `${measureIndex} ${onset.join("/")}`;
+}
+
 /** Whether a mark is worth a row and a question: not what every measure of every score has. */
 export function isTelling(mark: PrintedMark): boolean {
   return mark.sign === null || !PLUMBING.has(mark.sign);
 }
 
-function isForAll(found: Found, reading: Reading): boolean {
-  if (found.sign !== null) return FOR_ALL_SIGNS.test(found.sign);
-  if (FOR_ALL_KINDS.has(found.kind)) return true;
-  if (found.kind === "navigation") return FOR_ALL_WORDS.test(found.slug ?? "");
-  // "Pas" of "Pas vite" goes with its tempo.
-  return (
-    found.kind === "modifier" &&
-    reading.found.some(
-      (f) =>
-        f.partIndex === found.partIndex &&
-        f.sign === null &&
-        FOR_ALL_KINDS.has(f.kind) &&
-        samePlace(f, found),
-    )
+function forAllTest(reading: Reading): (found: Found) => boolean {
+  const isTempo = (f: Found) => f.sign === null && FOR_ALL_KINDS.has(f.kind);
+  const tempi = new Set(
+    reading.found.filter(isTempo).map((f) => `${f.partIndex} ${placeKey(f)}`),
   );
+  return (found) => {
+    if (found.sign !== null) return FOR_ALL_SIGNS.test(found.sign);
+    if (FOR_ALL_KINDS.has(found.kind)) return true;
+    if (found.kind === "navigation") return FOR_ALL_WORDS.test(found.slug ?? "");
+    // "Pas" of "Pas vite" goes with its tempo.
+    return found.kind === "modifier" && tempi.has(`${found.partIndex} ${placeKey(found)}`);
+  };
 }
 
 /** Words at one place: a modifier goes with the next word that asks something, else with the one before. */

@@ -30,7 +30,11 @@ export function decaysOf(times: readonly number[], p: ActivationParameters): num
 }
 
 /** Activation m at a moment; minus infinity before the first presentation. */
-export function activationAt(times: readonly number[], decays: readonly number[], now: number): number {
+export function activationAt(
+  times: readonly number[],
+  decays: readonly number[],
+  now: number,
+): number {
   return Math.log(strength(times, decays, now));
 }
 
@@ -58,7 +62,8 @@ export function createActivationModel(rate: number, prior: number): MemoryModel 
     name: "activation",
     rate,
     prior,
-    first: (practice) => new ActivationTrace(p, [felt(practice.at, p)], [p.a], settle(practice.knew)),
+    first: (practice) =>
+      new ActivationTrace(p, [felt(practice.at, p)], [p.a], settle(practice.knew)),
   };
 }
 
@@ -91,7 +96,8 @@ class ActivationTrace implements Trace {
     const now = felt(practice.at, this.p);
     const seen = strength(this.times, this.decays, now);
     const decay = this.p.c * seen + this.p.a;
-    const known = this.known > 0 && this.known < 1 ? this.knownAfter(practice.knew, seen, now) : this.known;
+    const known =
+      this.known > 0 && this.known < 1 ? this.knownAfter(practice.knew, seen, now) : this.known;
     return new ActivationTrace(this.p, [...this.times, now], [...this.decays, decay], known);
   }
 

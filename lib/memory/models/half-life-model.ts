@@ -22,7 +22,11 @@ export function createHalfLifeModel(rate: number, prior: number): MemoryModel {
     rate,
     prior,
     // Right at the very first question: it was learnt before, so it holds longer.
-    first: (p) => new HalfLifeTrace(base + p.knew * HALF_LIFE.known + (1 - p.knew) * HALF_LIFE.missed, p.at.days),
+    first: (p) =>
+      new HalfLifeTrace(
+        base + p.knew * HALF_LIFE.known + (1 - p.knew) * HALF_LIFE.missed,
+        p.at.days,
+      ),
   };
 }
 
@@ -39,6 +43,9 @@ class HalfLifeTrace implements Trace {
 
   after(p: Practice): Trace {
     const step = p.manner === "partial" ? HALF_LIFE.recalled / 2 : HALF_LIFE.recalled;
-    return new HalfLifeTrace(this.log2 + p.knew * step + (1 - p.knew) * HALF_LIFE.missed, p.at.days);
+    return new HalfLifeTrace(
+      this.log2 + p.knew * step + (1 - p.knew) * HALF_LIFE.missed,
+      p.at.days,
+    );
   }
 }

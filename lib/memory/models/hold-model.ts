@@ -31,6 +31,10 @@ class HoldTrace implements Trace {
 
   after(p: Practice): Trace {
     const elapsed = Math.max(0, p.day - this.last.day) * this.rate;
-    return new HoldTrace(this.rate, blendNext(fsrs, this.hold, elapsed, p.knew, markOf(p.manner)), p);
+    return new HoldTrace(
+      this.rate,
+      blendNext(fsrs, this.hold, elapsed, p.knew, markOf(p.manner)),
+      p,
+    );
   }
 }

@@ -1,3 +1,4 @@
+import type { Mark } from "../model";
 import type { XmlElement } from "../xml/element-tree";
 import { endOf, idOf, placesOf } from "./control-places";
 import { childrenOf, textOf } from "./editorial";
@@ -24,22 +25,22 @@ interface EventRule {
   read: (control: ControlEvent) => void;
 }
 
-/** A start here and a stop at the event's end. */
+/** A start here and a stop at the event's end; returns both where the end is given. */
 function span(
   control: ControlEvent,
   element: string,
-  fields: MarkFields & { stop?: MarkFields; after?: boolean } = {},
-): void {
+  fields: MarkFields & { after?: boolean } = {},
+): { start: Mark; stop: Mark } | null {
   const { event, state, place, measureIndex } = control;
-  const { stop, after, ...start } = fields;
-  state.mark(place, element, { ...control.fields, ...start, role: "start" });
+  const { after, ...startFields } = fields;
+  const start = state.mark(place, element, { ...control.fields, ...startFields, role: "start" });
   const end = endOf(event, place, measureIndex, after);
   if (end !== null) {
-    const stopFields = { ...control.fields, ...stop, role: "stop" as const };
-    state.markAtEnd(place, end, { element, fields: stopFields });
-    return;
+    const stopFields = { ...control.fields, role: "stop" as const };
+    return { start, stop: state.markAtEnd(place, end, { element, fields: stopFields }) };
   }
   state.warn("no-end", `A ${event.name} has no end; only its start is known.`, place.staff.part.id);
+  return null;
 }
 
 function point(element: string, fieldsOf: (event: XmlElement) => MarkFields = () => ({})) {
@@ -116,9 +117,13 @@ function readArpeg({ state, place, fields, event }: ControlEvent): void {
 function readOctave(control: ControlEvent): void {
   const { dis, coll } = control.event.attributes;
   const below = control.event.attributes["dis.place"] === "below";
-  if (coll === "coll") span(control, "coll-octave", { value: dis ?? "8", after: true });
-  else
-    span(control, "octave-shift", { value: `${below ? "up" : "down"}-${dis ?? "8"}`, after: true });
+  if (coll === "coll") {
+    span(control, "coll-octave", { value: dis ?? "8", after: true });
+    return;
+  }
+  const value = `${below ? "up" : "down"}-${dis ?? "8"}`;
+  const line = span(control, "octave-shift", { value, after: true });
+  if (line !== null) control.state.octaveLines.push({ part: control.place.staff.part, ...line });
 }
 
 function readPedal({ state, place, fields, event }: ControlEvent): void {

@@ -46,6 +46,8 @@ function stavesOf(state: MeiState, event: XmlElement, target: Target | undefined
 
 function eventOnset(state: MeiState, event: XmlElement, staff: StaffState): Fraction {
   const { tstamp } = event.attributes;
+  // A rehearsal mark without a beat stands at the barline.
+  if (tstamp === undefined && event.name === "reh") return ZERO;
   const beat = tstamp === undefined ? null : beatFraction(tstamp);
   if (beat === null) {
     state.warn(

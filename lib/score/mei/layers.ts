@@ -3,9 +3,10 @@ import type { Fraction, Note } from "../model";
 import { timeLength } from "../time-length";
 import type { XmlElement } from "../xml/element-tree";
 import { scaled, tupletScale, writtenLength } from "./durations";
-import { childNamed, childrenOf } from "./editorial";
+import { childrenOf } from "./editorial";
 import { type MeiState, newNote, type Place, type StaffState } from "./mei-state";
 import { markNote } from "./note-marks";
+import { pitchOf } from "./pitch";
 import { readFifths, signTime } from "./staves";
 
 /** One layer while it is read. */
@@ -26,43 +27,6 @@ interface LayerReader {
 }
 
 type EventReader = (layer: LayerReader, element: XmlElement) => void;
-
-const ALTERS: Readonly<Record<string, number>> = {
-  s: 1,
-  f: -1,
-  n: 0,
-  ss: 2,
-  x: 2,
-  ff: -2,
-  xs: 3,
-  sx: 3,
-  ts: 3,
-  tf: -3,
-  nf: -1,
-  ns: 1,
-  su: 1.5,
-  sd: 0.5,
-  fu: -0.5,
-  fd: -1.5,
-  nu: 0.5,
-  nd: -0.5,
-  "1qs": 0.5,
-  "3qs": 1.5,
-  "1qf": -0.5,
-  "3qf": -1.5,
-};
-const STEPS: Readonly<Record<string, number>> = { c: 0, d: 2, e: 4, f: 5, g: 7, a: 9, b: 11 };
-
-function pitchOf(element: XmlElement): number | null {
-  const { pname, oct } = element.attributes;
-  const step = STEPS[pname ?? ""];
-  const octave = Number(oct);
-  if (step === undefined || oct === undefined || !Number.isInteger(octave)) return null;
-  const accid = childNamed(element, "accid")?.attributes ?? {};
-  const written = element.attributes.accid ?? accid.accid;
-  const sounding = element.attributes["accid.ges"] ?? accid["accid.ges"];
-  return 12 * (octave + 1) + step + (ALTERS[written ?? sounding ?? "n"] ?? 0);
-}
 
 /** Length of an event in quarters; `outer` is the chord it belongs to. */
 function lengthOf(layer: LayerReader, element: XmlElement): Fraction {
@@ -137,6 +101,8 @@ function addNote(
   note.cue = layer.cue || element.attributes.cue === "true" || element.attributes.size === "cue";
   staff.part.notes.push(note);
   const index = staff.part.notes.length - 1;
+  note.pitch = pitchOf(element);
+  if (element.attributes["oct.ges"] !== undefined) layer.state.soundingOctaves.add(note);
   remember(layer, element, index, length);
   return { note, index };
 }
@@ -144,7 +110,6 @@ function addNote(
 function readNote(layer: LayerReader, element: XmlElement): void {
   const length = lengthOf(layer, element);
   const { note, index } = addNote(layer, element, length);
-  note.pitch = pitchOf(element);
   note.grace = graceOf(layer, element);
   markNote(layer.state, placeNow(layer, index), element, note);
   advance(layer, length);
@@ -158,7 +123,6 @@ function readChord(layer: LayerReader, element: XmlElement): void {
   for (const child of childrenOf(element)) {
     if (child.name !== "note") continue;
     const { note, index } = addNote(layer, child, length);
-    note.pitch = pitchOf(child);
     note.grace = grace;
     note.chord = chord;
     note.cue = note.cue || element.attributes.cue === "true";
@@ -281,6 +245,7 @@ const readGraceGroup: EventReader = (layer, element) => {
 function strokesOf({ attributes }: XmlElement, note: XmlElement | undefined): string | null {
   const mod = /^([1-6])slash$/.exec(note?.attributes["stem.mod"] ?? "")?.[1];
   if (mod !== undefined) return mod;
+  if (/^[1-6]$/.test(attributes.beams ?? "")) return attributes.beams ?? null;
   const unit = Math.log2(Number(attributes.unitdur) / 4);
   const own = Math.max(0, Math.log2(Number(note?.attributes.dur ?? 4) / 4));
   return Number.isInteger(unit) && Number.isInteger(own) && unit > own ? `${unit - own}` : null;

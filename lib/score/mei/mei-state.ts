@@ -14,6 +14,7 @@ import { WarningList } from "../warnings";
 import type { XmlElement } from "../xml/element-tree";
 import type { Attributes } from "../xml/elements";
 import type { SectionNode } from "./expansion";
+import type { OctaveLine } from "./octave-lines";
 
 /** A part and the staves it is written on. */
 export interface StaffState {
@@ -82,6 +83,9 @@ export class MeiState {
   /** The measure read last ended with the start of a repeat. */
   repeatStartsNext = false;
   movementStarts = true;
+  readonly octaveLines: OctaveLine[] = [];
+  /** Notes that state their sounding octave. */
+  readonly soundingOctaves = new Set<Note>();
   /** Repeat marks with func coda since the movement began. */
   codas: { jump: SoundJump; measure: Measure }[] = [];
   /** Root of each movement, for the playing order. */

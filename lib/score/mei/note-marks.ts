@@ -142,7 +142,9 @@ function markStem(state: MeiState, place: Place, element: XmlElement, isGrace: b
 }
 
 function markHead(state: MeiState, place: Place, { attributes }: XmlElement): void {
-  const head = HEADS[attributes["head.shape"] ?? ""];
+  if (attributes["stem.visible"] === "false") state.mark(place, "stem", { value: "none" });
+  const isHidden = attributes["head.visible"] === "false";
+  const head = isHidden ? "none" : HEADS[attributes["head.shape"] ?? ""];
   if (head !== undefined) state.mark(place, "notehead", { value: head });
   if (tokens(attributes["head.mod"]).includes("paren"))
     state.mark(place, "notehead", { value: "parentheses" });

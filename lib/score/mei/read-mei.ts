@@ -14,6 +14,7 @@ import { childrenOf } from "./editorial";
 import { expandSections, newSection } from "./expansion";
 import { readMeasure } from "./measures";
 import { MeiState } from "./mei-state";
+import { soundOctaveLines } from "./octave-lines";
 import { applyScoreDef, applyStaffDef } from "./staves";
 
 type Handler = ElementHandler<MeiState>;
@@ -191,6 +192,7 @@ function finish(state: MeiState): Score {
     });
   }
   finishMarks(state);
+  soundOctaveLines(state.octaveLines, state.soundingOctaves);
   const { measures: expansion, problem } = expandSections(state.movements, state.measures.length);
   if (problem !== null) {
     const message = `The playing order given by the file cannot be followed: ${problem}.`;

@@ -61,14 +61,17 @@ function staffDefsIn(group: XmlElement): XmlElement[] {
 
 /**
  * Whether a group of staves is one instrument: it has an instrument of its own,
- * or is braced and only the group is named, or is braced with barlines through.
+ * or is braced and its staves have neither names nor instruments, or is braced
+ * and named with barlines through.
  */
 function isOneInstrument(group: XmlElement): boolean {
   if (childNamed(group, "instrDef") !== undefined) return true;
   const symbol = group.attributes.symbol ?? childNamed(group, "grpSym")?.attributes.symbol;
   if (symbol !== "brace") return false;
-  const eachNamed = staffDefsIn(group).every((staff) => labelOf(staff) !== "");
-  if (eachNamed) return labelOf(group) !== "" && group.attributes["bar.thru"] === "true";
+  const staves = staffDefsIn(group);
+  if (staves.some((staff) => childNamed(staff, "instrDef") !== undefined)) return false;
+  if (staves.every((staff) => labelOf(staff) !== ""))
+    return labelOf(group) !== "" && group.attributes["bar.thru"] === "true";
   return true;
 }
 

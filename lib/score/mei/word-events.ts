@@ -10,6 +10,8 @@ import { dynamicLetters, noteCharacter, spellDynamics } from "./glyphs";
 import { splitTempoText } from "./tempo-equation";
 
 const LETTERS = new Set(DYNAMIC_LETTERS);
+/** Letter dynamics MusicXML has no element for, such as ffz. */
+const OTHER_LETTERS = /^[pmfsrz]{2,8}$/;
 
 function isEmphasised(element: XmlElement): boolean {
   const { fontstyle, fontweight } = element.attributes;
@@ -33,13 +35,22 @@ function dashes(control: ControlEvent): void {
   state.markAtEnd(place, end, { element: "dashes", fields: { ...fields, role: "stop" } });
 }
 
-/** `dynam`: a letter dynamic is its MusicXML element, anything else is words. */
+/**
+ * `dynam`: a letter dynamic is its MusicXML element, anything else is words. In
+ * "p dolce" the level and the words are two marks; "più f" stays together.
+ */
 export function readDynam(control: ControlEvent): void {
   const { event, state, place, fields } = control;
-  const text = spellDynamics(textOf(event));
+  const whole = spellDynamics(textOf(event));
+  const [, level = "", rest = ""] = /^(\S+) +(.*\p{L}{2}.*)$/u.exec(whole) ?? [];
+  const splits = LETTERS.has(level);
+  if (splits) state.mark(place, level, fields);
+  const text = splits ? rest : whole;
   const letters = text.replace(/\s+/g, "");
   if (letters === "n") state.mark(place, "n", fields).niente = true;
   else if (LETTERS.has(letters)) state.mark(place, letters, fields);
+  else if (OTHER_LETTERS.test(letters))
+    state.mark(place, "other-dynamics", { ...fields, text: letters });
   else if (words(control, text) !== null) dashes(control);
 }
 
