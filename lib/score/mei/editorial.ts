@@ -55,13 +55,14 @@ export function textOf(element: XmlElement): string {
 }
 
 function rawText(element: XmlElement): string {
-  return contentOf(element)
-    .map((child) => {
-      if (typeof child === "string") return child;
-      if (child.name === "lb") return " ";
-      return child.name === "symbol" ? symbolText(child) : rawText(child);
-    })
-    .join("");
+  return contentOf(element).reduce<string>((text, child) => {
+    if (typeof child === "string") return text + child;
+    if (child.name === "lb") return `${text} `;
+    const more = child.name === "symbol" ? symbolText(child) : rawText(child);
+    // Two formatted pieces written without a space are two directions when a stop parts them.
+    const isApart = child.name === "rend" && /[.,;:)]$/.test(text) && /^\p{L}/u.test(more);
+    return text + (isApart ? " " : "") + more;
+  }, "");
 }
 
 /** A symbol given by code point stands in the text as that character, a note value or dynamic also by name. */

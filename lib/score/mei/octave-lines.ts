@@ -24,18 +24,21 @@ function isBefore(
   return measures < 0 || (measures === 0 && compareFractions(a.onset, b.onset) < 0);
 }
 
+function notesUnder({ part, start, stop }: OctaveLine): Note[] {
+  return part.notes.filter(
+    (note) => note.staff === start.staff && !isBefore(note, start) && isBefore(note, stop),
+  );
+}
+
 /**
  * Moves notes under octave lines to where they sound, as MusicXML writes them.
- * Notes that state their sounding octave themselves are left.
+ * A line with any note that states its sounding octave itself is left as it is.
  */
 export function soundOctaveLines(lines: readonly OctaveLine[], stated: ReadonlySet<Note>): void {
-  for (const { part, start, stop } of lines) {
-    const shift = semitones(start.value);
-    if (shift === 0) continue;
-    for (const note of part.notes) {
-      const inside = !isBefore(note, start) && isBefore(note, stop);
-      const moves = inside && note.staff === start.staff && !stated.has(note);
-      if (moves && note.pitch !== null) note.pitch += shift;
-    }
+  for (const line of lines) {
+    const shift = semitones(line.start.value);
+    const notes = shift === 0 ? [] : notesUnder(line);
+    if (notes.some((note) => stated.has(note))) continue;
+    for (const note of notes) if (note.pitch !== null) note.pitch += shift;
   }
 }
