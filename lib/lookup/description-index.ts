@@ -1,4 +1,5 @@
 import type { LookUpEntry } from "./look-up-index";
+import { SHAPE_CONCEPTS } from "./english-table";
 import { type Meaning, readAsks, readEnglish } from "./read-english";
 
 /** A text that describes an entry: what it means, one way it looks, or all its looks together. */
@@ -35,6 +36,8 @@ const ALL_LOOKS = 0.9;
 const EVERYTHING = 0.85;
 /** What "above", say, adds when no look mentions the place. */
 const PLACE = 0.4;
+/** A query that names no shape describes no sign. */
+const NO_SHAPE = 0.7;
 
 /** Reads every meaning and look as concepts. Some tens of milliseconds for a thousand entries: build once. */
 export function makeDescriptionIndex(entries: readonly LookUpEntry[]): DescriptionIndex {
@@ -128,13 +131,15 @@ export function findDescribed(
       found[at] = before + rare * Math.min(weight, list[i + 1] ?? 0);
     }
   }
+  const looksAsked = [...asked.keys()].some((name) => SHAPE_CONCEPTS.has(name));
   const best = new Map<number, DescriptionMatch>();
   for (const at of touched) {
     const text = index.texts[at];
     if (!text) continue;
+    const share = text.by === "looks" && !looksAsked ? NO_SHAPE : 1;
     const hit = found[at] ?? 0;
     const exact = Math.sqrt(hit / text.size);
-    const score = (hit / total) * (1 - text.strict + text.strict * exact) * text.most;
+    const score = (hit / total) * (1 - text.strict + text.strict * exact) * text.most * share;
     const known = best.get(text.entry);
     if (!known || score > known.score) {
       best.set(text.entry, { entry: text.entry, score, by: text.by });

@@ -1,3 +1,4 @@
+import { fold } from "../glossary/fold";
 import type { Kind, Language, MODIFIER_ROLES, SHAPES, STANDS } from "../glossary/vocabulary";
 
 /** The part of an entry that finding and listing it needs. Absent lists are empty lists. */
@@ -11,6 +12,8 @@ export interface LookUpEntry {
   isSign?: true;
   /** A compound that is read as its parts (allegro con brio). */
   isComposed?: true;
+  /** A direction in plain English (slower): whoever types it most likely wants the term for it. */
+  isPlain?: true;
   meaning: string;
   literal?: string;
   spellings?: string[];
@@ -31,11 +34,23 @@ export interface LookUpEntry {
   glyph?: string;
 }
 
+/** As shipped: a slug that follows from the headword is left out. */
+export type PackedEntry = Omit<LookUpEntry, "slug"> & { slug?: string };
+
 /** All that look-up reads: made at build time, shipped as one JSON file. */
 export interface LookUpIndex {
-  entries: LookUpEntry[];
+  entries: PackedEntry[];
   /** Folded spelling claimed by two entries, to its slugs with the likelier first. */
   order: Record<string, string[]>;
+}
+
+/** The slug most headwords have: ASCII, hyphens. */
+export function usualSlug(headword: string): string {
+  return fold(headword).replace(/[^a-z0-9]+/g, "-");
+}
+
+export function unpackEntries({ entries }: LookUpIndex): LookUpEntry[] {
+  return entries.map((entry) => ({ ...entry, slug: entry.slug ?? usualSlug(entry.headword) }));
 }
 
 /** Why an entry was found. */

@@ -1,13 +1,18 @@
 import { foldTight } from "../glossary/fold";
 import type { Language } from "../glossary/vocabulary";
-import { resolveWord } from "../words/resolve-word";
 import { type DescriptionIndex, findDescribed, makeDescriptionIndex } from "./description-index";
-import type { LookUpEntry, LookUpIndex, LookUpResult } from "./look-up-index";
+import { resolveInflection } from "./inflections";
+import {
+  type LookUpEntry,
+  type LookUpIndex,
+  type LookUpResult,
+  unpackEntries,
+} from "./look-up-index";
 import { findNear, makeNearBook, type NearBook } from "./near-spellings";
 import { Pool } from "./pool";
-import { isPlainEnglish, readEnglish, splitEnglish } from "./read-english";
+import { isPlainEnglish, mendEnglish, readEnglish, splitEnglish } from "./read-english";
 import { type Query, readQuery } from "./read-query";
-import { keysOf, makeSpellingBook, phrasesHolding, type SpellingBook } from "./spelling-book";
+import { keysOf, makeSpellingBook, phrasesLackingOne, type SpellingBook } from "./spelling-book";
 import { splitCompound } from "./split-compound";
 import { stem } from "./stem";
 
@@ -16,8 +21,6 @@ export type LookUp = (query: string, limit?: number) => LookUpResult[];
 interface Books {
   entries: readonly LookUpEntry[];
   bySlug: ReadonlyMap<string, number>;
-  /** Signs that stand for an entry, by its place. */
-  signsOf: ReadonlyMap<number, readonly number[]>;
   spelling: SpellingBook;
   near: NearBook;
   described: DescriptionIndex;
@@ -29,13 +32,19 @@ const SCORE = {
   spelling: 0.99,
   abbreviation: 0.985,
   inflection: 0.975,
+  /** An inflection by rule, not by list. */
+  ending: 0.95,
   phrase: 0.93,
   part: 0.9,
+  /** Typed as a direction in plain English is printed: its term comes first. */
+  plain: 0.5,
 } as const;
 const NEXT_CLAIM = 0.005;
 /** After a sure find, everything unsure stands behind it. */
 const BEHIND = 0.7;
 const DESCRIBED = 24;
+/** What a variant of a sign needs to stand before the sign itself: so much the better match. */
+const VARIANT_LEAD = 0.75;
 
 /**
  * Makes the look-up from its index, in the browser and in Node alike.
@@ -43,19 +52,29 @@ const DESCRIBED = 24;
  * @example createLookUp(index)("dolchay")[0] // { slug: "dolce", headword: "dolce", why: "sound", … }
  */
 export function createLookUp(index: LookUpIndex): LookUp {
-  const books = openBooks(index);
+  const entries = unpackEntries(index);
+  const books: Books = {
+    entries,
+    bySlug: new Map(entries.map((e, at) => [e.slug, at])),
+    spelling: makeSpellingBook(entries, index.order),
+    near: makeNearBook(entries),
+    described: makeDescriptionIndex(entries),
+  };
   return (typed, limit = 5) => {
     const query = readQuery(typed);
     if (query.text === "") return [];
-    const pool = new Pool(books.entries);
-    addExact(query.text, pool, books);
-    if (query.core !== query.text) addExact(query.core, pool, books);
-    const sure = pool.best >= SCORE.inflection;
-    const behind = sure ? BEHIND : 1;
-    addPhrases(query.core, pool, books);
+    const pool = new Pool(entries);
     const english = shareOfEnglish(query.core, books);
-    addParts(query.core, pool, books);
-    addNear(query.core, english, behind, pool, books);
+    addExact(query.text, pool, books);
+    // "german for fast" asks for what fast means, not for the German word fast.
+    const meant = query.lang !== null && english === 1;
+    if (query.core !== query.text && !meant) addExact(query.core, pool, books);
+    const behind = pool.best >= SCORE.ending ? BEHIND : 1;
+    if (!meant) {
+      addPhrases(query.core, english, pool, books);
+      addParts(query.core, english, pool, books);
+      addNear(query.core, english, behind, pool, books);
+    }
     addDescribed(query, behind, pool, books);
     addMeant(pool, books);
     weighLanguage(query.lang, pool, books);
@@ -63,66 +82,47 @@ export function createLookUp(index: LookUpIndex): LookUp {
   };
 }
 
-function openBooks(index: LookUpIndex): Books {
-  const { entries } = index;
-  const bySlug = new Map(entries.map((e, at) => [e.slug, at]));
-  const signsOf = new Map<number, number[]>();
-  entries.forEach((entry, at) => {
-    const meant = entry.means === undefined ? undefined : bySlug.get(entry.means);
-    if (meant === undefined) return;
-    signsOf.set(meant, [...(signsOf.get(meant) ?? []), at]);
-  });
-  return {
-    entries,
-    bySlug,
-    signsOf,
-    spelling: makeSpellingBook(index),
-    near: makeNearBook(entries),
-    described: makeDescriptionIndex(entries),
-  };
-}
-
 /** Listed spellings, with or without their stops and spaces, then regular endings. */
-function addExact(text: string, pool: Pool, { spelling, bySlug }: Books): void {
+function addExact(text: string, pool: Pool, { entries, spelling, bySlug }: Books): void {
   const keys = keysOf(text);
   const lists = [spelling.phrases.get(keys.join(" ")), spelling.tight.get(foldTight(text))];
-  for (const list of lists) {
-    list?.forEach(({ entry, via }, i) => {
-      pool.add(entry, SCORE[via] - i * NEXT_CLAIM, via === "headword" ? "exact" : via);
-    });
-    if (list) return;
-  }
-  const [word = "", ...more] = keys;
-  if (more.length > 0 || word.length < 4) return;
-  const resolved = resolveWord(word, spelling.lexicon);
-  const at = resolved && bySlug.get(resolved.written.slug);
-  if (resolved?.how === "inflection" && at !== undefined && at !== null) {
-    pool.add(at, SCORE.inflection * 0.97, "inflection");
+  const list = lists.find((l) => l?.some(({ entry }) => !entries[entry]?.isPlain)) ?? lists[0];
+  list?.forEach(({ entry, via }, i) => {
+    const score = entries[entry]?.isPlain ? SCORE.plain : SCORE[via];
+    pool.add(entry, score - i * NEXT_CLAIM, via === "headword" ? "exact" : via);
+  });
+  if (pool.best >= SCORE.ending) return;
+  const written = resolveInflection(keys, spelling.lexicon);
+  const at = written && bySlug.get(written.slug);
+  if (at !== undefined && at !== null && !isPlainEnglish(keys[0] ?? "")) {
+    pool.add(at, SCORE.ending, "inflection");
   }
 }
 
-/** Longer listed phrases that hold the query. */
-function addPhrases(text: string, pool: Pool, { spelling }: Books): void {
+/** Listed phrases of which the query lacks one word. */
+function addPhrases(text: string, english: number, pool: Pool, { spelling }: Books): void {
   const keys = keysOf(text);
   if (keys.length < 2) return;
-  phrasesHolding(keys, spelling).forEach((phrase, i) => {
+  phrasesLackingOne(keys, spelling).forEach((phrase, i) => {
     const entry = spelling.phrases.get(phrase)?.[0]?.entry;
-    if (entry !== undefined) pool.add(entry, SCORE.phrase - i * NEXT_CLAIM, "phrase");
+    if (entry === undefined) return;
+    pool.add(entry, SCORE.phrase - 0.25 * english - i * NEXT_CLAIM, "phrase");
   });
 }
 
 /** The parts of a compound, in the order typed, words that only join last. */
-function addParts(text: string, pool: Pool, { spelling, near, described, bySlug }: Books): void {
+function addParts(text: string, english: number, pool: Pool, books: Books): void {
   const keys = keysOf(text);
   if (keys.length < 2) return;
+  const { spelling, near, described, bySlug } = books;
   const isEnglish = (word: string) => isEnglishWord(word, described, spelling);
   const { parts, covered } = splitCompound(keys, spelling, near, isEnglish);
+  const whole = SCORE.part * covered ** 1.5 * (english === 1 ? 0.6 : 1);
   const ordered = [...parts.filter((p) => !p.joins), ...parts.filter((p) => p.joins)];
   ordered.forEach(({ slug, joins, sure }, i) => {
     const at = bySlug.get(slug);
     if (at === undefined) return;
-    const score = SCORE.part * covered ** 1.5 - i * 0.01 - (1 - sure) * 0.02 - (joins ? 0.1 : 0);
-    pool.add(at, score, "part");
+    pool.add(at, whole - i * 0.01 - (1 - sure) * 0.02 - (joins ? 0.1 : 0), "part");
   });
 }
 
@@ -130,10 +130,11 @@ function addNear(text: string, english: number, behind: number, pool: Pool, book
   const keys = keysOf(text);
   if (english === 1 && keys.length > 1) return;
   const less = keys.length === 1 ? 1 - 0.2 * english : 1 - 0.5 * english;
+  const base = keys.length === 1 ? 0.4 : 0.43;
   for (const { entry, likeness, by } of findNear(keys, books.near)) {
     const known = books.entries[entry];
     if (!known) continue;
-    const score = (0.4 + 0.55 * likeness) * less * behind;
+    const score = (base + 0.55 * likeness) * less * behind;
     pool.add(entry, score + 0.01 * (2 - known.tier), by);
   }
 }
@@ -144,34 +145,45 @@ function addDescribed(query: Query, behind: number, pool: Pool, books: Books): v
     [query.hint, 0.8],
   ] as const) {
     if (text === "") continue;
-    for (const { entry, score, by } of findDescribed(readEnglish(text), books.described, DESCRIBED)) {
+    const { words, mended } = mendEnglish(splitEnglish(text), (word) =>
+      books.spelling.phrases.has(word),
+    );
+    const sure = mended ? 0.9 : 1;
+    for (const { entry, score, by } of findDescribed(readEnglish(words), books.described, DESCRIBED)) {
       const known = books.entries[entry];
       if (!known) continue;
-      pool.add(entry, 0.92 * score * share * likelihood(known, query.lang) * behind, by);
+      const weight = share * sure * behind * likelihood(known, query.lang);
+      pool.add(entry, 0.92 * score * weight, by);
     }
   }
 }
 
-/** Of entries that fit equally: the commoner one, an Italian word, no compound. */
+/** Of entries that fit equally: the commoner one, an Italian word, no compound, no plain English. */
 function likelihood(entry: LookUpEntry, lang: Language | null): number {
-  const tier = 1 - 0.05 * (entry.tier - 1);
+  const tier = 1 - 0.07 * (entry.tier - 1);
   const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.95;
-  return tier * home * (entry.isComposed ? 0.92 : 1) * (entry.kind === "form" ? 0.97 : 1);
+  const plain = entry.isPlain ? 0.7 : 1;
+  return (
+    tier * home * plain * (entry.isComposed ? 0.9 : 1) * (entry.kind === "form" ? 0.97 : 1)
+  );
 }
 
 /**
  * A sign that stands for a word (a dot for staccato) brings the word before
- * itself; a variant of another sign brings that one after itself.
+ * itself. A variant of another sign brings that one too, before itself unless
+ * the description fits the variant far better.
  */
 function addMeant(pool: Pool, { entries, bySlug }: Books): void {
-  for (const [at, { score, why }] of [...pool]) {
+  const found = new Map(pool);
+  for (const [at, { score, why }] of found) {
     const entry = entries[at];
     if (!entry?.means || !entry.isSign) continue;
     const meant = bySlug.get(entry.means);
     if (meant === undefined) continue;
-    const named = why !== "meaning" && why !== "looks";
-    const before = !named && !entries[meant]?.isSign;
-    pool.add(meant, before ? score + 0.002 : score - 0.002, "means");
+    const described = why === "meaning" || why === "looks";
+    const own = found.get(meant)?.score ?? 0;
+    const first = described && (!entries[meant]?.isSign || own >= score * VARIANT_LEAD);
+    pool.add(meant, first ? score + 0.002 : score - 0.002, "means");
   }
 }
 
@@ -194,5 +206,3 @@ function isEnglishWord(word: string, described: DescriptionIndex, spelling: Spel
   if (isPlainEnglish(word)) return true;
   return described.postings.has(`~${stem(word)}`) && !spelling.phrases.has(word);
 }
-
-

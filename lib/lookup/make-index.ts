@@ -1,7 +1,7 @@
 import type { Entry } from "../glossary/schema";
-import { resolveWord } from "../words/resolve-word";
 import { askConcepts } from "./ask-concepts";
-import type { LookUpEntry, LookUpIndex } from "./look-up-index";
+import { resolveInflection } from "./inflections";
+import { type LookUpEntry, type LookUpIndex, usualSlug } from "./look-up-index";
 import { soundOfIpa } from "./sound-key";
 import { keysOf, makeSpellingBook } from "./spelling-book";
 
@@ -13,21 +13,27 @@ export function makeLookUpIndex(
   entries: readonly Entry[],
   order: ReadonlyMap<string, readonly string[]>,
 ): LookUpIndex {
-  const plain = entries.map(readEntry);
+  const bare = entries.map(readEntry);
   const claims = Object.fromEntries([...order].map(([key, slugs]) => [key, [...slugs]]));
-  const { lexicon } = makeSpellingBook({ entries: plain, order: claims });
-  const withInflections = entries.map((entry, i) => {
-    const irregular = (entry.inflections ?? []).filter((inflection) => {
-      const [word = "", ...more] = keysOf(inflection);
-      if (more.length > 0) return true;
-      const resolved = resolveWord(word, lexicon);
-      return resolved?.how !== "inflection" || resolved.written.slug !== entry.slug;
-    });
-    const base = plain[i];
-    return base && { ...base, ...list("inflections", irregular) };
-  });
-  return { entries: withInflections.filter((e) => e !== undefined), order: claims };
+  const { lexicon } = makeSpellingBook(bare, claims);
+  return {
+    entries: bare.map(({ slug, ...entry }, i) => {
+      // Forms that the endings explain need not be shipped.
+      const irregular = entries[i]?.inflections?.filter(
+        (form) => resolveInflection(keysOf(form), lexicon)?.slug !== slug,
+      );
+      return {
+        ...(slug === usualSlug(entry.headword) ? {} : { slug }),
+        ...entry,
+        ...list("inflections", irregular),
+      };
+    }),
+    order: claims,
+  };
 }
+
+/** Kinds of which an English entry is a term of its own; the others are plain words. */
+const ENGLISH_TERMS = new Set<Entry["kind"]>(["form", "navigation", "ornament"]);
 
 function readEntry(entry: Entry): LookUpEntry {
   const asks = askConcepts(entry);
@@ -39,6 +45,7 @@ function readEntry(entry: Entry): LookUpEntry {
     tier: entry.tier,
     ...(entry.folder === "signs" ? { isSign: true } : {}),
     ...(entry.composed ? { isComposed: true } : {}),
+    ...(entry.folder === "en" && !ENGLISH_TERMS.has(entry.kind) ? { isPlain: true } : {}),
     meaning: entry.meaning,
     ...(entry.literal ? { literal: entry.literal } : {}),
     ...list("spellings", entry.spellings),

@@ -10,6 +10,7 @@ interface Target {
   entry: number;
   /** Folded, without spaces. */
   text: string;
+  words: string[];
   sound: string;
 }
 
@@ -39,21 +40,24 @@ const MOST_SLIPS = 3;
 /** Share of Fuse's own score in the likeness of spelling; the rest is edit distance. */
 const FUSE_SHARE = 0.3;
 const LEAST = 0.5;
+const OTHER_WORD = 0.8;
 
-/** Headwords, spellings and longer abbreviations; inflections are reached through their headword. */
+/** Headwords, spellings and longer abbreviations; inflections are reached through their headword, plain English through its meaning. */
 export function makeNearBook(entries: readonly LookUpEntry[]): NearBook {
   const targets: Target[] = [];
   const pairs = new Map<string, number[]>();
   const skeletons = new Map<string, number[]>();
   const starts = new Map<string, number[]>();
   entries.forEach((entry, at) => {
+    if (entry.isPlain) return;
     const seen = new Set<string>();
     const add = (text: string, sound: string | undefined) => {
       const tight = foldTight(text);
       if (tight.length < 2 || seen.has(tight)) return;
       seen.add(tight);
-      const heard = sound ?? keysOf(text).map(soundOfEnglish).join("");
-      const place = targets.push({ entry: at, text: tight, sound: heard }) - 1;
+      const words = keysOf(text);
+      const heard = sound ?? words.map(soundOfEnglish).join("");
+      const place = targets.push({ entry: at, text: tight, words, sound: heard }) - 1;
       for (const pair of pairsOf(tight)) push(pairs, pair, place);
       for (const bones of fewer(skeleton(heard))) push(skeletons, bones, place);
       push(starts, tight.slice(0, 2), place);
@@ -105,11 +109,23 @@ export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
     const target = book.targets[place];
     if (!target) return;
     const match = judge(text, sound, target, judged.get(i) ?? 0);
+    match.likeness *= wordsAgree(keys, target.words) ? 1 : OTHER_WORD;
     if (match.likeness < LEAST) return;
     const known = best.get(target.entry);
     if (!known || match.likeness > known.likeness) best.set(target.entry, match);
   });
   return [...best.values()].sort((a, b) => b.likeness - a.likeness);
+}
+
+/** A phrase of as many words has no word that is quite another: "pp subito" is not "p subito". */
+function wordsAgree(keys: readonly string[], words: readonly string[]): boolean {
+  if (keys.length < 2 || keys.length !== words.length) return true;
+  return keys.every((key, i) => {
+    const word = words[i] ?? "";
+    const longest = Math.max(key.length, word.length);
+    if (key === word || editDistance(key, word, 2) <= longest * 0.4) return true;
+    return soundLikeness(soundOfEnglish(key), soundOfEnglish(word)) >= 0.6;
+  });
 }
 
 function candidates(text: string, sound: string, book: NearBook): number[] {

@@ -1,3 +1,4 @@
+import { editDistance } from "../words/edit-distance";
 import { ENGLISH_CONCEPTS, ENGLISH_FILLER } from "./english-table";
 import { stem } from "./stem";
 
@@ -24,7 +25,7 @@ const INSIDE_NEGATION = 0.4;
 
 const DEGREES = new Set(["very", "most", "moderate"]);
 const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
-/** A number that means no sign of its own (2, 3, 8 and 15 do): a count of beats or measures. */
+/** A number that is a count of beats or measures; 2, 3, 8 or 15 may stand for a sign of its own. */
 const BIG_NUMBER = /^(?:1[79]|1[0-46-9]|[2-9]\d|\d{3})$/;
 const SUPERLATIVE = /^(?:loud|soft|quiet|slow|fast|quick|short|strong|long|light|heavi)est$/;
 
@@ -80,8 +81,34 @@ export function isPlainEnglish(word: string): boolean {
  * What a text in plain English says, as weighted concepts.
  * @example readEnglish("get slower bit by bit") // slower 1, gradually 1, ~slower .45
  */
-export function readEnglish(text: string): Meaning {
-  return joinItems(readItems(splitEnglish(text)));
+export function readEnglish(text: string | readonly string[]): Meaning {
+  return joinItems(readItems(typeof text === "string" ? splitEnglish(text) : text));
+}
+
+/** Words of the table by first letter, for mending. */
+const byInitial = new Map<string, string[]>();
+for (const word of ENGLISH_CONCEPTS.match(/(?<![a-z])[a-z]{5,}(?![a-z])/g) ?? []) {
+  const list = byInitial.get(word[0] ?? "") ?? [];
+  if (!list.includes(word)) byInitial.set(word[0] ?? "", [...list, word]);
+}
+
+/**
+ * Mends one slip in words that are neither plain English nor a listed term: "sudenly".
+ * @param isTerm tells listed terms
+ */
+export function mendEnglish(
+  words: readonly string[],
+  isTerm: (word: string) => boolean,
+): { words: string[]; mended: boolean } {
+  let mended = false;
+  const out = words.map((word) => {
+    if (word.length < 5 || isPlainEnglish(word) || isTerm(word)) return word;
+    const right = byInitial.get(word[0] ?? "")?.find((known) => editDistance(word, known, 1) === 1);
+    if (right === undefined) return word;
+    mended = true;
+    return right;
+  });
+  return { words: out, mended };
 }
 
 function readItems(words: readonly string[]): Item[] {

@@ -1,7 +1,7 @@
 import { foldTight } from "../glossary/fold";
 import type { Lexicon, Via, Written } from "../words/lexicon";
 import { tokenise } from "../words/tokenise";
-import type { LookUpIndex } from "./look-up-index";
+import type { LookUpEntry, LookUpIndex } from "./look-up-index";
 
 /** One way an entry is written. */
 export interface Spelling {
@@ -16,9 +16,9 @@ export interface SpellingBook {
   phrases: ReadonlyMap<string, readonly Spelling[]>;
   /** The same without spaces and stops: "d.s.alcoda". */
   tight: ReadonlyMap<string, readonly Spelling[]>;
-  /** For `resolveWord` and for splitting: compounds that are read as parts are left out. */
+  /** For `resolveWord` and for splitting: compounds read as parts and plain English are left out. */
   lexicon: Lexicon;
-  /** First word to the phrases of two words or more that hold it anywhere. */
+  /** Word to the phrases of two words or more that hold it. */
   holding: ReadonlyMap<string, readonly string[]>;
 }
 
@@ -29,7 +29,10 @@ export function keysOf(text: string): string[] {
   return tokenise(text).map((token) => token.key);
 }
 
-export function makeSpellingBook({ entries, order }: LookUpIndex): SpellingBook {
+export function makeSpellingBook(
+  entries: readonly LookUpEntry[],
+  order: LookUpIndex["order"],
+): SpellingBook {
   const phrases = new Map<string, Spelling[]>();
   const tight = new Map<string, Spelling[]>();
   const parts = new Map<string, Written[]>();
@@ -44,10 +47,10 @@ export function makeSpellingBook({ entries, order }: LookUpIndex): SpellingBook 
       if (key === "") return;
       if (!claim(phrases, key, { entry: at, via })) return;
       claim(tight, foldTight(text), { entry: at, via });
-      if (keys.length > 1) {
+      if (keys.length > 1 && !entry.isPlain) {
         for (const word of new Set(keys)) push(holding, word, key);
       }
-      if (entry.isComposed) return;
+      if (entry.isComposed || entry.isPlain) return;
       push(parts, key, written(entry, via));
       const first = keys[0] ?? "";
       starts.set(first, Math.max(starts.get(first) ?? 0, keys.length));
@@ -68,7 +71,7 @@ export function makeSpellingBook({ entries, order }: LookUpIndex): SpellingBook 
   return { phrases, tight, holding, lexicon: { phrases: parts, starts, near: new Map(), bySlug } };
 }
 
-function written(entry: LookUpIndex["entries"][number], via: Via): Written {
+function written(entry: LookUpEntry, via: Via): Written {
   const { slug, headword, kind, lang } = entry;
   const signName = entry.isSign === true && lang === "en";
   return { slug, headword, kind, lang, role: entry.modifies ?? null, via, signName };
@@ -102,10 +105,18 @@ function sortClaims<T>(
   list.sort((a, b) => place(a) - place(b));
 }
 
-/** Longer listed phrases that hold these words in this order, next to one another, longest query share first. */
-export function phrasesHolding(keys: readonly string[], book: SpellingBook): string[] {
-  const wanted = ` ${keys.join(" ")} `;
+/** Listed phrases that these words lack one word of, at its start or its end; the shortest first. */
+export function phrasesLackingOne(keys: readonly string[], book: SpellingBook): string[] {
+  const words = keys.join(" ");
   return (book.holding.get(keys[0] ?? "") ?? [])
-    .filter((phrase) => phrase.length + 2 > wanted.length && ` ${phrase} `.includes(wanted))
+    .filter((phrase) => {
+      if (phrase.length <= words.length) return false;
+      const rest = phrase.startsWith(`${words} `)
+        ? phrase.slice(words.length + 1)
+        : phrase.endsWith(` ${words}`)
+          ? phrase.slice(0, -words.length - 1)
+          : " ";
+      return !rest.includes(" ");
+    })
     .sort((a, b) => a.length - b.length);
 }

@@ -37,7 +37,8 @@ export function dynamicLine(
     if (open && !(open.goal === event)) closeBefore(event);
     const now = states.at(-1) ?? silence();
     if (event.type === "change") {
-      if (open) push(unaimedEnd(now, open, event));
+      // A hairpin under "cresc." only shows the same growth again.
+      if (open && open.direction !== event.direction) push(unaimedEnd(now, open, event));
       const goal = goalOf(event, events.slice(i + 1), states.at(-1)?.level ?? null, when);
       const over = goal ?? event.end;
       open = { ...event, goal, over };
