@@ -14,6 +14,7 @@ import { type ClientGlossary, toClientEntry } from "../glossary/client-entry";
 import { loadGlossary } from "../glossary/load";
 import { loadPieces } from "../glossary/pieces";
 import { loadSpellingOrder } from "../glossary/sources";
+import { makeLookUpIndex } from "../lookup/make-index";
 
 const DATA = join("public", "data");
 const PIECES = join("public", "pieces");
@@ -31,6 +32,7 @@ for (const folder of [DATA, PIECES]) {
   mkdirSync(folder, { recursive: true });
 }
 writeJson(join(DATA, "glossary.json"), glossary);
+writeJson(join(DATA, "lookup.json"), makeLookUpIndex(loadGlossary().entries, loadSpellingOrder()));
 writeJson(join(PIECES, "index.json"), loadPieces());
 for (const file of existsSync("content/pieces") ? readdirSync("content/pieces") : []) {
   if (file.endsWith(".musicxml")) cpSync(join("content/pieces", file), join(PIECES, file));

@@ -1,6 +1,6 @@
 import type { LookUpEntry } from "./look-up-index";
 import { SHAPE_CONCEPTS } from "./english-table";
-import { type Meaning, readAsks, readEnglish } from "./read-english";
+import { readAsks, readEnglish, type Sense } from "./read-english";
 
 /** A text that describes an entry: what it means, one way it looks, or all its looks together. */
 interface Description {
@@ -30,6 +30,11 @@ export interface DescriptionMatch {
   by: "meaning" | "looks";
 }
 
+/** How much saying more than was asked counts against one text, and against all texts together. */
+const STRICT = 0.4;
+const LAX = 0.1;
+/** A concept in fewer texts than these is rare enough. */
+const FEW = 4;
 const LITERAL = 0.8;
 const NAME = 0.5;
 const ALL_LOOKS = 0.9;
@@ -42,10 +47,13 @@ const NO_SHAPE = 0.7;
 /** Reads every meaning and look as concepts. Some tens of milliseconds for a thousand entries: build once. */
 export function makeDescriptionIndex(entries: readonly LookUpEntry[]): DescriptionIndex {
   const texts: Description[] = [];
+  const saids: Sense[][] = [];
   const postings = new Map<string, number[]>();
-  const add = (text: Omit<Description, "size">, meaning: Meaning) => {
+  const add = (text: Omit<Description, "size">, ...parts: readonly Sense[][]) => {
     const at = texts.push({ ...text, size: 0 }) - 1;
-    for (const [name, weight] of meaning) {
+    const said = distinct(parts.flat());
+    saids.push(said);
+    for (const [name, weight] of weights(said)) {
       const list = postings.get(name);
       if (list) list.push(at, weight);
       else postings.set(name, [at, weight]);
@@ -53,92 +61,85 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
   };
   entries.forEach((entry, at) => {
     const meaning = readMeaning(entry);
-    add({ entry: at, by: "meaning", most: 1, strict: 0.35 }, meaning);
+    add({ entry: at, by: "meaning", most: 1, strict: STRICT }, meaning);
     if (!entry.looks) return;
     const place = readPlace(entry);
-    const looks = entry.looks.map((look) => merge([readEnglish(look), 1], [place, 1]));
-    for (const look of looks) add({ entry: at, by: "looks", most: 1, strict: 0.25 }, look);
-    const all = merge(...looks.map((look): [Meaning, number] => [look, 1]));
-    add({ entry: at, by: "looks", most: ALL_LOOKS, strict: 0.1 }, all);
-    const everything = merge([all, 1], [meaning, 1]);
-    add({ entry: at, by: "looks", most: EVERYTHING, strict: 0.1 }, everything);
+    const looks = entry.looks.map(readEnglish);
+    for (const look of looks) add({ entry: at, by: "looks", most: 1, strict: STRICT }, look, place);
+    add({ entry: at, by: "looks", most: ALL_LOOKS, strict: LAX }, place, ...looks);
+    add({ entry: at, by: "looks", most: EVERYTHING, strict: LAX }, place, meaning, ...looks);
   });
   const rarity = new Map<string, number>();
   for (const [name, list] of postings) {
-    const rare = Math.log(1 + (2 * texts.length) / list.length);
-    rarity.set(name, rare);
-    for (let i = 0; i < list.length; i += 2) {
-      const text = texts[list[i] ?? 0];
-      if (text) text.size += rare * (list[i + 1] ?? 0);
-    }
+    rarity.set(name, Math.log(1 + (2 * texts.length) / Math.max(FEW, list.length)));
   }
+  texts.forEach((text, at) => {
+    for (const sense of saids[at] ?? []) text.size += sense.weight * rarest(sense, rarity);
+  });
   return { texts, postings, rarity };
 }
 
-/** What follows the first comma or semicolon explains; the gist stands before it. */
-const AFTER_GIST = 0.7;
-
-function readMeaning(entry: LookUpEntry): Meaning {
-  const name = entry.lang === "en" || entry.isSign ? readEnglish(entry.headword) : new Map();
-  const [gist = "", ...rest] = entry.meaning.split(/[,;]/);
-  return merge(
-    [readEnglish(gist), 1],
-    [readEnglish(rest.join(",")), AFTER_GIST],
-    [readEnglish(entry.literal ?? ""), LITERAL],
-    [readAsks(entry.asks ?? []), 1],
-    [name, NAME],
-  );
+function rarest({ names }: Sense, rarity: ReadonlyMap<string, number>): number {
+  return names.reduce((most, name) => Math.max(most, rarity.get(name) ?? 0), 0);
 }
 
-function readPlace(entry: LookUpEntry): Meaning {
-  const where = readEnglish(`${entry.stands?.replaceAll("-", " ") ?? ""} ${entry.shape ?? ""}`);
-  return new Map([...where].map(([name, weight]) => [name, weight * PLACE]));
+/** Each sense once, with its greatest weight. */
+function distinct(senses: readonly Sense[]): Sense[] {
+  const out = new Map<string, Sense>();
+  for (const sense of senses) {
+    const key = sense.names.join();
+    const known = out.get(key);
+    if (!known || sense.weight > known.weight) out.set(key, sense);
+  }
+  return [...out.values()];
 }
 
-function merge(...parts: readonly [Meaning, number][]): Meaning {
-  const out: Meaning = new Map();
-  for (const [meaning, share] of parts) {
-    for (const [name, weight] of meaning) {
-      out.set(name, Math.max(out.get(name) ?? 0, weight * share));
-    }
+function weights(senses: readonly Sense[]): Map<string, number> {
+  const out = new Map<string, number>();
+  for (const { names, weight } of senses) {
+    for (const name of names) out.set(name, Math.max(weight, out.get(name) ?? 0));
   }
   return out;
 }
 
+/** What follows the first comma or semicolon explains; the gist stands before it. */
+const AFTER_GIST = 0.5;
+
+function readMeaning(entry: LookUpEntry): Sense[] {
+  const [gist = "", ...rest] = entry.meaning.split(/[,;]/);
+  const named = entry.lang === "en" || entry.isSign;
+  return [
+    ...readEnglish(gist),
+    ...scaled(readEnglish(rest.join(",")), AFTER_GIST),
+    ...scaled(readEnglish(entry.literal ?? ""), LITERAL),
+    ...readAsks(entry.asks ?? []),
+    ...scaled(named ? readEnglish(entry.headword) : [], NAME),
+  ];
+}
+
+function readPlace({ stands, shape }: LookUpEntry): Sense[] {
+  return scaled(readEnglish(`${stands?.replaceAll("-", " ") ?? ""} ${shape ?? ""}`), PLACE);
+}
+
+function scaled(senses: readonly Sense[], share: number): Sense[] {
+  return senses.map(({ names, weight }) => ({ names, weight: weight * share }));
+}
+
 /** @returns the entries that a description may mean, best first, at most `limit` */
 export function findDescribed(
-  asked: Meaning,
+  asked: readonly Sense[],
   index: DescriptionIndex,
   limit: number,
 ): DescriptionMatch[] {
-  const found = new Float64Array(index.texts.length);
-  const touched: number[] = [];
-  const unknown = Math.log(1 + index.texts.length);
-  let total = 0;
-  for (const [name, weight] of asked) {
-    const list = index.postings.get(name);
-    if (!list) {
-      // A concept's own stem stands beside it; only words wholly unknown weigh.
-      if (weight === 1) total += unknown * 0.5;
-      continue;
-    }
-    const rare = index.rarity.get(name) ?? 0;
-    total += rare * weight;
-    for (let i = 0; i < list.length; i += 2) {
-      const at = list[i] ?? 0;
-      const before = found[at] ?? 0;
-      if (before === 0) touched.push(at);
-      found[at] = before + rare * Math.min(weight, list[i + 1] ?? 0);
-    }
-  }
-  const looksAsked = [...asked.keys()].some((name) => SHAPE_CONCEPTS.has(name));
+  const { found, touched, total } = weighTexts(asked, index);
+  const looksAsked = asked.some(({ names }) => names.some((name) => SHAPE_CONCEPTS.has(name)));
   const best = new Map<number, DescriptionMatch>();
   for (const at of touched) {
     const text = index.texts[at];
     if (!text) continue;
     const share = text.by === "looks" && !looksAsked ? NO_SHAPE : 1;
     const hit = found[at] ?? 0;
-    const exact = Math.sqrt(hit / text.size);
+    const exact = Math.sqrt(Math.min(1, hit / text.size));
     const score = (hit / total) * (1 - text.strict + text.strict * exact) * text.most * share;
     const known = best.get(text.entry);
     if (!known || score > known.score) {
@@ -146,4 +147,38 @@ export function findDescribed(
     }
   }
   return [...best.values()].sort((a, b) => b.score - a.score).slice(0, limit);
+}
+
+/** How much of what is asked each text says, in units of rarity. */
+function weighTexts(asked: readonly Sense[], { texts, postings, rarity }: DescriptionIndex) {
+  const found = new Float64Array(texts.length);
+  const now = new Float64Array(texts.length);
+  const touched: number[] = [];
+  let total = 0;
+  for (const sense of asked) {
+    const rare = rarest(sense, rarity);
+    if (rare === 0) {
+      // A word that no text holds says that none fits well.
+      if (sense.weight === 1) total += Math.log(1 + texts.length) * 0.5;
+      continue;
+    }
+    const worth = rare * sense.weight;
+    total += worth;
+    const hits: number[] = [];
+    for (const name of sense.names) {
+      const list = postings.get(name) ?? [];
+      for (let i = 0; i < list.length; i += 2) {
+        const at = list[i] ?? 0;
+        const share = Math.min(1, (list[i + 1] ?? 0) / sense.weight);
+        if (now[at] === 0) hits.push(at);
+        if (share > (now[at] ?? 0)) now[at] = share;
+      }
+    }
+    for (const at of hits) {
+      if (found[at] === 0) touched.push(at);
+      found[at] = (found[at] ?? 0) + worth * (now[at] ?? 0);
+      now[at] = 0;
+    }
+  }
+  return { found, touched, total };
 }

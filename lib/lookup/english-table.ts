@@ -32,13 +32,11 @@ not-too-much: not too much, not so much, not overly, do not overdo it, without o
 always: always, all the time, the whole time, throughout, all the way through, constantly, continually, continuously, forever, until told otherwise, keep it up
 again: again, once more, another time, still
 also: also, too, as well
-like: like, as if, in the style of, in the manner of, similar to, in style of, sounding like
+like: as if, like a, in the style of, in the manner of, similar to, in style of, sounding like
 almost: almost, nearly, as though, just about, practically
 only: only, just, nothing but, solely
 without: without, no, not have, minus, take off, take away, remove, off
-with: along with, together with
 but: but, yet, however
-and: and
 until: until, till, up to, as far as, all the way to
 first: first, 1st
 second: second, 2nd
@@ -131,8 +129,8 @@ fingerboard: fingerboard, finger board, neck
 string: string, strings
 ordinary: normal way, normally, ordinary, ordinarily, usual way, regular way, naturally, natural, normal, nothing special
 octave: octave
-higher: higher, up, above
-lower: lower, down, below
+higher: higher, up
+lower: lower, down
 left: left
 right: right
 hand: hand
@@ -154,7 +152,7 @@ begin: begin, beginning, start, starting, opening, top
 above: above, over, on top, on top of, atop, on, up top
 below: below, under, underneath, beneath, at the bottom
 beside: beside, next to, by the side, alongside, close, close to, by, right of, left of, side, to the right, to the left, near, each side, in front of, before, after, behind
-between: between, joining, from one note to another, from note to note, connecting
+between: between, from one note to another, from note to note, one note to another
 dot: dot, dots, point, spot, period, full stop, speck, dotted
 line: line, lines, dash, stroke, bar, stick, streak, straight line, underline
 dashed: dashed, dashes, broken line, dotted line, row of dashes, dashed line
@@ -222,7 +220,7 @@ export const ENGLISH_FILLER = new Set(
     "gets getting become becomes make makes making play plays playing played perform performed go " +
     "goes going went be being some any kind thing stuff way very something someone when where which " +
     "who how what if let put use used using one note notes music piece part have has looks look " +
-    "shaped shape sign symbol mark marking it's sound sounds"
+    "shaped shape sign symbol mark marking it's sound sounds can could would should like other"
   ).split(" "),
 );
 

@@ -152,7 +152,8 @@ function addDescribed(query: Query, behind: number, pool: Pool, books: Books): v
     for (const { entry, score, by } of findDescribed(readEnglish(words), books.described, DESCRIBED)) {
       const known = books.entries[entry];
       if (!known) continue;
-      const weight = share * sure * behind * likelihood(known, query.lang);
+      const sign = known.isSign && by === "meaning" ? 0.96 : 1;
+      const weight = share * sure * behind * sign * likelihood(known, query.lang);
       pool.add(entry, 0.92 * score * weight, by);
     }
   }

@@ -41,6 +41,8 @@ const MOST_SLIPS = 3;
 const FUSE_SHARE = 0.3;
 const LEAST = 0.5;
 const OTHER_WORD = 0.8;
+const OTHER_COUNT = 0.93;
+const DYNAMIC = /^[fmpsz]{1,4}$/;
 
 /** Headwords, spellings and longer abbreviations; inflections are reached through their headword, plain English through its meaning. */
 export function makeNearBook(entries: readonly LookUpEntry[]): NearBook {
@@ -109,7 +111,7 @@ export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
     const target = book.targets[place];
     if (!target) return;
     const match = judge(text, sound, target, judged.get(i) ?? 0);
-    match.likeness *= wordsAgree(keys, target.words) ? 1 : OTHER_WORD;
+    match.likeness *= agreement(keys, target.words);
     if (match.likeness < LEAST) return;
     const known = best.get(target.entry);
     if (!known || match.likeness > known.likeness) best.set(target.entry, match);
@@ -117,15 +119,21 @@ export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
   return [...best.values()].sort((a, b) => b.likeness - a.likeness);
 }
 
-/** A phrase of as many words has no word that is quite another: "pp subito" is not "p subito". */
-function wordsAgree(keys: readonly string[], words: readonly string[]): boolean {
-  if (keys.length < 2 || keys.length !== words.length) return true;
-  return keys.every((key, i) => {
+/**
+ * How well the words agree one by one: a phrase of as many words has none
+ * that is quite another ("pp subito" is not "p subito").
+ */
+function agreement(keys: readonly string[], words: readonly string[]): number {
+  if (keys.length !== words.length) return OTHER_COUNT;
+  if (keys.length === 1) return 1;
+  const agree = keys.every((key, i) => {
     const word = words[i] ?? "";
-    const longest = Math.max(key.length, word.length);
-    if (key === word || editDistance(key, word, 2) <= longest * 0.4) return true;
+    if (key === word) return true;
+    if (DYNAMIC.test(key) || DYNAMIC.test(word)) return false;
+    if (editDistance(key, word, 2) <= Math.max(key.length, word.length) * 0.4) return true;
     return soundLikeness(soundOfEnglish(key), soundOfEnglish(word)) >= 0.6;
   });
+  return agree ? 1 : OTHER_WORD;
 }
 
 function candidates(text: string, sound: string, book: NearBook): number[] {

@@ -2,8 +2,15 @@ import { editDistance } from "../words/edit-distance";
 import { ENGLISH_CONCEPTS, ENGLISH_FILLER } from "./english-table";
 import { stem } from "./stem";
 
-/** Concepts (`slower`, `very slow`, `without mute`) and bare stems (`~bridg`) with their weight, 0 to 1. */
-export type Meaning = Map<string, number>;
+/**
+ * One thing a text says: a concept (`slower`, `very slow`, `without mute`) or
+ * a bare stem (`~bridg`). Of several names any one may be meant.
+ */
+export interface Sense {
+  names: readonly string[];
+  /** 0 to 1. */
+  weight: number;
+}
 
 interface Phrase {
   stems: string[];
@@ -18,7 +25,7 @@ interface Item {
 
 /** Weight of a word's own stem when the table knows what it means; a phrase shares a little more. */
 const STEM_BESIDE_CONCEPT = 0.25;
-const STEMS_OF_PHRASE = 0.4;
+const STEMS_OF_PHRASE = 0.25;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
 const INSIDE_PAIR = 0.5;
 const INSIDE_NEGATION = 0.4;
@@ -48,7 +55,9 @@ function readTable(table: string): { phrases: Map<string, Phrase[]>; known: Set<
   for (const phrase of byText.values()) {
     const start = phrase.stems[0] ?? "";
     first.set(start, [...(first.get(start) ?? []), phrase]);
-    for (const s of phrase.stems) words.add(s);
+    // "non" of "non stop" is no English word by itself.
+    const alone = phrase.stems.length === 1;
+    for (const s of phrase.stems) if (alone || s.length > 3) words.add(s);
   }
   for (const list of first.values()) list.sort((a, b) => b.stems.length - a.stems.length);
   return { phrases: first, known: words };
@@ -78,11 +87,14 @@ export function isPlainEnglish(word: string): boolean {
 }
 
 /**
- * What a text in plain English says, as weighted concepts.
- * @example readEnglish("get slower bit by bit") // slower 1, gradually 1, ~slower .45
+ * What a text in plain English says. A text of nothing but filler ("with") is read word by word.
+ * @example readEnglish("get slower bit by bit") // slower 1, ~slower .25, gradually 1, …
  */
-export function readEnglish(text: string | readonly string[]): Meaning {
-  return joinItems(readItems(typeof text === "string" ? splitEnglish(text) : text));
+export function readEnglish(text: string | readonly string[]): Sense[] {
+  const words = typeof text === "string" ? splitEnglish(text) : text;
+  const senses = joinItems(readItems(words));
+  if (senses.length > 0) return senses;
+  return words.map((word) => ({ names: [`~${stem(word)}`], weight: 1 }));
 }
 
 /** Words of the table by first letter, for mending. */
@@ -141,11 +153,8 @@ function fits(phrase: Phrase, stems: readonly string[], at: number): boolean {
 }
 
 /** Pairs that mean one thing: a degree with a scale, a denial with what it denies. */
-function joinItems(items: readonly Item[]): Meaning {
-  const out: Meaning = new Map();
-  const add = (name: string, weight: number) => {
-    if (weight > (out.get(name) ?? 0)) out.set(name, weight);
-  };
+function joinItems(items: readonly Item[]): Sense[] {
+  const out: Sense[] = [];
   for (let i = 0; i < items.length; i += 1) {
     const item = items[i];
     const next = items[i + 1];
@@ -153,44 +162,37 @@ function joinItems(items: readonly Item[]): Meaning {
     const degree = item.concepts.find((c) => DEGREES.has(c));
     const scale = next?.concepts.find((c) => SCALES.has(c));
     if (degree && scale && next) {
-      add(`${degree} ${scale}`, 1);
-      if (degree === "most") add("most", 0.5);
-      addItem(next, INSIDE_PAIR, add);
+      out.push({ names: [`${degree} ${scale}`], weight: 1 }, ...sensesOf(next, INSIDE_PAIR));
       i += 1;
-      continue;
-    }
-    if (item.concepts.includes("without") && next) {
-      for (const c of next.concepts) add(`without ${c}`, 1);
-      for (const s of next.stems) add(`without ~${s}`, next.concepts.length > 0 ? STEM_BESIDE_CONCEPT : 1);
-      add("without", 0.5);
-      addItem(next, INSIDE_NEGATION, add);
+    } else if (item.concepts.includes("without") && next) {
+      const denied = next.concepts.length > 0 ? next.concepts : next.stems.map((s) => `~${s}`);
+      out.push({ names: denied.map((c) => `without ${c}`), weight: 1 });
+      out.push({ names: ["without"], weight: 0.5 }, ...sensesOf(next, INSIDE_NEGATION));
       i += 1;
-      continue;
-    }
-    addItem(item, 1, add);
+    } else out.push(...sensesOf(item, 1));
   }
   return out;
 }
 
-function addItem(item: Item, weight: number, add: (name: string, weight: number) => void): void {
-  const shared = item.concepts.length > 1 ? 1 / Math.sqrt(item.concepts.length) : 1;
-  for (const c of item.concepts) add(c, weight * shared);
-  const many = item.stems.length;
-  const beside = many > 1 ? STEMS_OF_PHRASE / many : STEM_BESIDE_CONCEPT;
-  const own = item.concepts.length > 0 ? beside : 1;
-  for (const s of item.stems) add(`~${s}`, weight * own);
+function sensesOf({ concepts, stems }: Item, weight: number): Sense[] {
+  const own =
+    concepts.length === 0
+      ? 1
+      : stems.length > 1
+        ? STEMS_OF_PHRASE / stems.length
+        : STEM_BESIDE_CONCEPT;
+  const words = stems.map((s) => ({ names: [`~${s}`], weight: weight * own }));
+  return concepts.length === 0 ? words : [{ names: concepts, weight }, ...words];
 }
 
 /** What an entry asks (see `ask-concepts.ts`) in the same form; `=word` is read as English. */
-export function readAsks(asks: readonly string[]): Meaning {
-  const out: Meaning = new Map();
-  for (const ask of asks) {
-    const part = ask.startsWith("=") ? readEnglish(ask.slice(1)) : new Map([[ask, 1]]);
-    for (const [name, weight] of part) out.set(name, Math.max(weight, out.get(name) ?? 0));
+export function readAsks(asks: readonly string[]): Sense[] {
+  return asks.flatMap((ask): Sense[] => {
+    if (ask.startsWith("=")) return readEnglish(ask.slice(1));
     const [degree = "", scale = ""] = ask.split(" ");
-    if (DEGREES.has(degree) && SCALES.has(scale)) {
-      out.set(scale, Math.max(INSIDE_PAIR, out.get(scale) ?? 0));
-    }
-  }
-  return out;
+    const whole = { names: [ask], weight: 1 };
+    return DEGREES.has(degree) && SCALES.has(scale)
+      ? [whole, { names: [scale], weight: INSIDE_PAIR }]
+      : [whole];
+  });
 }

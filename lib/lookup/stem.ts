@@ -5,7 +5,8 @@ const WHOLE = new Set(
     "speed need feed seed red bed head lead bleed weed " +
     "king ring sing thing string spring bring wing swing during evening ending nothing something " +
     "lively only early family july reply holy ugly friendly lovely " +
-    "joyful playful business very every"
+    "joyful playful restful business very every hardly nearly mostly " +
+    "opening closing longing meaning marking pointed pointing setting"
   ).split(" "),
 );
 
@@ -24,10 +25,10 @@ export function stem(word: string): string {
   else if (/[^siu]s$/.test(out)) out = out.slice(0, -1);
   if (WHOLE.has(out)) return out;
   if (out.endsWith("ness") && out.length > 6) out = out.slice(0, -4);
-  if (out.endsWith("fully") && out.length > 7) out = out.slice(0, -5);
-  else if (out.endsWith("ful") && out.length > 6) out = out.slice(0, -3);
-  else if (out.endsWith("ily") && out.length > 5) out = `${out.slice(0, -3)}y`;
+  if (out.endsWith("ily") && out.length > 5) out = `${out.slice(0, -3)}y`;
   else if (out.endsWith("ly") && out.length > 4) out = out.slice(0, -2);
+  if (WHOLE.has(out)) return out;
+  if (out.endsWith("ful") && out.length > 6) out = out.slice(0, -3);
   const bare = /^(.*[aeiouy].*)(?:ing|ed)$/.exec(out)?.[1];
   if (bare !== undefined && bare.length > 2) out = undouble(bare);
   return out.length > 4 && out.endsWith("e") ? out.slice(0, -1) : out;

@@ -43,11 +43,13 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
   const student = fold.student.fork();
   const from = fold.moment(now.at);
   const target = { days: Math.max(from.days, calendar.targetDays), study: from.study };
+  const practised = new Set(slugs.filter((slug) => (fold.entry(slug)?.rightDays.size ?? 0) > 0));
+  const step = (slug: string) => stepOf(student.recall(slug, target), practised.has(slug) ? 1 : 0);
   const row = (day: number): ForecastDay => ({
     day,
     date: dateOfDay(day),
     ...shareRange(student, slugs, target),
-    ready: slugs.filter((slug) => stepOf(student.recall(slug, target)) === "ready").length,
+    ready: slugs.filter((slug) => step(slug) === "ready").length,
     unmet: slugs.filter((slug) => student.traces(slug) === undefined).length,
   });
   const rows = [row(calendar.day)];
@@ -82,6 +84,7 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
       if (choice.isNew) met.add(choice.id);
       left -= choice.seconds;
       student.imagine(choice.id, { at, day: today.day, knew: choice.recallNow, manner: "plain" });
+      practised.add(choice.id);
     }
     rows.push(row(today.day));
   }

@@ -20,6 +20,8 @@ export interface When {
 
 /** Share of the value that lies in recall at `later`. */
 const LATER_SHARE = 0.2;
+/** More steps ahead cost time and change little. */
+const MOST_AHEAD = 2;
 
 /** What one attempt now is worth. */
 export interface Worth {
@@ -104,9 +106,9 @@ function prospectsOf(student: Beliefs, item: string, now: When, horizon: Horizon
       return trace ? trace.after(practice) : model.first(practice);
     };
     return {
-      without: valueOf(trace, course),
-      right: valueOf(attempt(1), course),
-      missed: valueOf(attempt(0), course),
+      without: valueOnDate(trace, course),
+      right: valueOnDate(attempt(1), course),
+      missed: valueOnDate(attempt(0), course),
     };
   });
 }
@@ -119,7 +121,7 @@ interface Course {
 }
 
 /** Value on the date if the practice ahead happens, each attempt going as it probably will. */
-function valueOf(from: Trace | undefined, { model, ease, known, horizon }: Course): number {
+function valueOnDate(from: Trace | undefined, { model, ease, known, horizon }: Course): number {
   let trace = from;
   for (const step of horizon.ahead) {
     const knew = trace ? easedRecall(trace.recall(step.at), ease) : known;
@@ -139,7 +141,7 @@ function valueOf(from: Trace | undefined, { model, ease, known, horizon }: Cours
  * @param count how many attempts an entry may hope for; fractions are rounded
  */
 export function spreadAhead(now: When, daysLeft: number, count: number): When[] {
-  const n = Math.max(0, Math.min(MOST_AHEAD, Math.round(AHEAD_SHARE * count), daysLeft - 1));
+  const n = Math.max(0, Math.min(MOST_AHEAD, Math.round(count), daysLeft - 1));
   const ahead: When[] = [];
   for (let k = 1; k <= n; k += 1) {
     const days = Math.max(k, Math.round((k * daysLeft) / (n + 1)));
@@ -147,7 +149,3 @@ export function spreadAhead(now: When, daysLeft: number, count: number): When[] 
   }
   return ahead;
 }
-/** More steps ahead cost time and change little. */
-const MOST_AHEAD = 2;
-/** Part of it that is counted on. */
-const AHEAD_SHARE = 1;

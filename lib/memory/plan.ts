@@ -234,7 +234,7 @@ function fill({ chooser, situation, fold, kinds, budget, phase }: Filling): Shee
   const prompts: SheetPrompt[] = [];
   const met = new Set(today.met);
   let left = budget;
-  for (const choice of inOrder(chooser.rank(situation), phase, today)) {
+  for (const choice of inOrder(chooser.rank(situation), phase, { fold, today })) {
     const prompt = kinds.get(choice.id);
     if (!prompt || today.right.has(choice.id) || choice.seconds > left) continue;
     if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } }))
@@ -253,13 +253,20 @@ function fill({ chooser, situation, fold, kinds, budget, phase }: Filling): Shee
 }
 
 /** On the last evening: what is within reach; new entries only when all that was met is safe. */
-function inOrder(ranked: readonly Choice[], phase: Phase, today: Today): Choice[] {
+function inOrder(
+  ranked: readonly Choice[],
+  phase: Phase,
+  { fold, today }: { fold: LogFold; today: Today },
+): Choice[] {
   const useful = ranked.filter((choice) => choice.gain > 0);
   if (phase !== "last-evening") return useful;
   const within = useful.filter(
     (choice) => !choice.isNew && (choice.recallNow >= OUT_OF_REACH || today.missed.has(choice.id)),
   );
-  const safe = ranked.every((choice) => choice.isNew || choice.recallNow >= THRESHOLDS.ready);
+  const safe = ranked.every(
+    ({ id, isNew, recallNow }) =>
+      isNew || (recallNow >= THRESHOLDS.ready && fold.entry(id)?.missedOn === null),
+  );
   return safe ? [...within, ...useful.filter((choice) => choice.isNew)] : within;
 }
 

@@ -43,9 +43,16 @@ export interface SetReadiness {
   steps: Record<Step, number>;
 }
 
-/** The step of an expected recall; null stands for an entry never met. */
-export function stepOf(recall: number | null): Step {
+/**
+ * The step of an expected recall. An entry never right so far stays shaky, however good the rest
+ * of the student's log makes its chances look.
+ *
+ * @param recall 0..1; null for an entry never met
+ * @param days separate days with a right answer
+ */
+export function stepOf(recall: number | null, days: number): Step {
   if (recall === null) return "not met";
+  if (days === 0) return "shaky";
   if (recall >= THRESHOLDS.ready) return "ready";
   return recall >= THRESHOLDS.nearly ? "nearly" : "shaky";
 }
@@ -84,7 +91,7 @@ function entryReadiness(fold: LogFold, slug: string, at: Moment): EntryReadiness
     recall: recall ?? 0,
     low: recalls ? weightedQuantile(recalls, weights, 0.1) : 0,
     high: recalls ? weightedQuantile(recalls, weights, 0.9) : 0,
-    step: stepOf(recall),
+    step: stepOf(recall, held?.rightDays.size ?? 0),
     days: held?.rightDays.size ?? 0,
     answers: held?.answers ?? 0,
     chosenOnly: held?.chosenOnly ?? false,

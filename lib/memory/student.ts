@@ -119,7 +119,7 @@ function build(parts: Parts): Student & ImaginedStudent {
     recalls,
     recall(item, at) {
       const all = recalls(item, at);
-      return all && all.reduce((sum, recall, i) => sum + recall * (posterior.weights[i] ?? 0), 0);
+      return all?.reduce((sum, recall, i) => sum + recall * (posterior.weights[i] ?? 0), 0) ?? null;
     },
     observe(trial) {
       const held = traces.get(trial.item);

@@ -65,7 +65,8 @@ const MUSTS: Record<string, () => void> = {
   "zip-bomb.mxl": () => expect(refused("zip-bomb.mxl").message).toMatch(/more than \d+ MB/),
   "traversal.mxl": () => expect(refused("traversal.mxl").message).toContain("outside"),
   "deep-50k.musicxml": () => expect(refused("deep-50k.musicxml").message).toContain("200 deep"),
-  "measures-100k.mxl": () => expect(refused("measures-100k.mxl").message).toContain("20000 measures"),
+  "measures-100k.mxl": () =>
+    expect(refused("measures-100k.mxl").message).toContain("20000 measures"),
   "negative-divisions.musicxml": () => {
     const score = accepted("negative-divisions.musicxml");
     expect(brief(score)).toEqual(["0:0/1 f", "1:0/1 p"]);
@@ -106,7 +107,9 @@ const MUSTS: Record<string, () => void> = {
   "unicode-trouble.musicxml": () => {
     // Kept as decoded: dropping invisible characters is the words room's work.
     const words = texts(accepted("unicode-trouble.musicxml"));
-    const visible = words.map((text) => text.replace(/[\u200B-\u200F\u202A-\u202E\u2066-\u2069]/g, ""));
+    const visible = words.map((text) =>
+      text.replace(/[\u200B-\u200F\u202A-\u202E\u2066-\u2069]/g, ""),
+    );
     expect(visible).toEqual(expect.arrayContaining(["cresc.", "dolce"]));
     expect(visible.map((text) => text.normalize("NFC"))).toContain("énergique");
   },

@@ -81,6 +81,9 @@ function settleMarks(marks: Mark[], note: NoteDraft, index: number, onset: Fract
     mark.onset = onset;
     mark.staff = note.staff;
     mark.voice = note.voice;
+    // Some files draw the tie and leave out the element that sounds it.
+    if (mark.element === "tied" && mark.role === "start") note.tieStart = true;
+    if (mark.element === "tied" && mark.role === "stop") note.tieStop = true;
   }
 }
 

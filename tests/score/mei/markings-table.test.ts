@@ -189,7 +189,10 @@ function check(row: Row, score: Score): void {
     expect(marks.map(({ element }) => element)).toEqual(["words"]);
     return;
   }
-  if (target === "none") return checkNone(row, score);
+  if (target === "none") {
+    checkNone(row, score);
+    return;
+  }
   if (target === "mx:sound.attr/dynamics[percent]") {
     // A playback number beside the printed mark: only the print is a mark.
     expect(marks.map(({ element }) => element)).toEqual(["mf"]);

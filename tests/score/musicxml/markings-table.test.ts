@@ -139,9 +139,9 @@ function snippet(row: Row): string {
     case "sound@":
       return `<sound ${element}="${SOUND_VALUES[value]}"/>${quarter()}`;
     case "sound":
-      return "<sound><swing><first>2</first><second>1</second></swing></sound>" + quarter();
+      return `<sound><swing><first>2</first><second>1</second></swing></sound>${quarter()}`;
     case "swing":
-      return "<sound><swing><straight/></swing></sound>" + quarter();
+      return `<sound><swing><straight/></swing></sound>${quarter()}`;
     case "play":
       return `<sound><play>${xml}</play></sound>${quarter()}`;
     case "note":

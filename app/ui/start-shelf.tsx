@@ -1,0 +1,66 @@
+"use client";
+import { useEffect } from "react";
+import { daysUntil, inWords } from "./dates";
+import { ButtonLink, ButtonRow } from "./button";
+import { Row, Rows } from "./rows";
+import styles from "./start-shelf.module.css";
+import { usePieces } from "./use-pieces";
+import { useSets } from "./use-sets";
+import { useToday } from "./use-today";
+
+/** What today asks for the next date, and the pieces of this device. */
+export function StartShelf() {
+  const { pieces, load } = usePieces();
+  const { sets, load: loadSets } = useSets();
+  const today = useToday();
+  useEffect(() => {
+    void load();
+    void loadSets();
+  }, [load, loadSets]);
+  if (!pieces || !sets || !today) return null;
+
+  const [next] = sets
+    .filter((s) => s.date !== null && daysUntil(s.date, today) >= 0)
+    .sort((a, b) => ((a.date ?? "") < (b.date ?? "") ? -1 : 1));
+  return (
+    <>
+      {next?.date ? (
+        <section aria-labelledby="next-date">
+          <h2 id="next-date" className={styles.label}>
+            {next.title}, {inWords(next.date)}
+          </h2>
+          <p className={styles.days}>{daysInWords(daysUntil(next.date, today))}</p>
+          <ButtonRow>
+            <ButtonLink kind="filled" href={`/drill?set=${next.id}`}>
+              Drill, {next.minutesADay} min
+            </ButtonLink>
+            <ButtonLink href={next.pieceId ? `/passage?piece=${next.pieceId}` : "/passage"}>
+              One passage
+            </ButtonLink>
+          </ButtonRow>
+        </section>
+      ) : null}
+      <section aria-labelledby="own-pieces">
+        <h2 id="own-pieces" className={styles.label}>
+          Your pieces
+        </h2>
+        <Rows>
+          {pieces.map((piece) => (
+            <Row
+              key={piece.id}
+              href={`/piece?id=${piece.id}`}
+              lead={<span className={styles.title}>{piece.title}</span>}
+              note={`${piece.reading.measures.length} measures`}
+            />
+          ))}
+          <Row href="/pieces" lead={pieces.length === 0 ? "Open a score, or a demo piece" : "Open another score"} />
+        </Rows>
+      </section>
+    </>
+  );
+}
+
+function daysInWords(days: number): string {
+  if (days === 0) return "today";
+  return days === 1 ? "tomorrow" : `in ${days} days`;
+}
