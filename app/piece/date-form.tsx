@@ -43,15 +43,19 @@ export function DateForm({ piece, set }: DateFormProps) {
         minutesADay: Number(minutes),
         changedAt: stampNow().at,
       });
-      setSaid(date === "" ? "Kept without a date." : `Kept: ${dateWords(date)}, ${daysWords(date)}.`);
+      setSaid(
+        date === "" ? "Kept without a date." : `Kept: ${dateWords(date)}, ${daysWords(date)}.`,
+      );
     } catch (error) {
       setSaid(error instanceof Error ? error.message : "It could not be kept; try once more.");
     }
   };
 
   return (
-    <section aria-labelledby="date">
-      <h2 id="date">Audition date</h2>
+    <details className={styles.fold}>
+      <summary className={styles.summary}>
+        {set?.date ? `${dateWords(set.date)}, ${daysWords(set.date)}` : "Set the audition date"}
+      </summary>
       <form className={styles.form} onSubmit={(event) => void onSubmit(event)} noValidate>
         <Field
           label="Date"
@@ -77,7 +81,7 @@ export function DateForm({ piece, set }: DateFormProps) {
           {said}
         </p>
       </form>
-    </section>
+    </details>
   );
 }
 
@@ -90,6 +94,7 @@ function dateError(date: string): string | undefined {
 
 function minutesError(minutes: string): string | undefined {
   const number = Number(minutes);
-  const isFine = minutes.trim() !== "" && Number.isInteger(number) && number >= 1 && number <= MOST_MINUTES;
+  const isFine =
+    minutes.trim() !== "" && Number.isInteger(number) && number >= 1 && number <= MOST_MINUTES;
   return isFine ? undefined : `Write a whole number from 1 to ${MOST_MINUTES}.`;
 }

@@ -1,22 +1,36 @@
+import type { Lead } from "../ui/ribbon/tell-measure";
 import { Sign } from "../ui/sign";
 import { Term } from "../ui/term";
-import type { Lead } from "../ui/ribbon/tell-measure";
 
 /** A mark as it opens a row: the word in italic, the sign as its glyph, or what we say of it. */
 export function LeadView({ lead }: { lead: Lead }) {
-  if (lead.kind === "said") return <span>{lead.text}</span>;
-  if (lead.kind === "term") {
-    return (
-      <Term lang={lead.lang} size="row">
-        {lead.text}
-      </Term>
-    );
+  switch (lead.kind) {
+    case "said":
+      return <span>{lead.text}</span>;
+    case "term":
+      return (
+        <Term lang={lead.lang} size="row">
+          {lead.text}
+        </Term>
+      );
+    case "beat":
+      return (
+        <span>
+          <span className="aside-for-ears">{lead.name} </span>
+          {lead.glyphs.map((glyph, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a note and its dots never move
+            <Sign key={i} name={glyph} label="" />
+          ))}{" "}
+          {lead.number}
+        </span>
+      );
+    case "sign":
+      return lead.glyph === null ? (
+        <Term lang={lead.lang} size="row">
+          {lead.name}
+        </Term>
+      ) : (
+        <Sign name={lead.glyph} label={lead.name} size="row" />
+      );
   }
-  return lead.glyph === null ? (
-    <Term lang={lead.lang} size="row">
-      {lead.name}
-    </Term>
-  ) : (
-    <Sign name={lead.glyph} label={lead.name} size="row" />
-  );
 }

@@ -33,51 +33,65 @@ export function PartChoice({ piece, set, staff, onStaff }: PartChoiceProps) {
       if (set) await putSet({ ...set, slugs: pieceSlugs(reading, index), changedAt });
       setTrouble(null);
     } catch (error) {
-      setTrouble(error instanceof Error ? error.message : "The part could not be kept; try once more.");
+      setTrouble(
+        error instanceof Error ? error.message : "The part could not be kept; try once more.",
+      );
     }
   };
 
   return (
-    <div className={styles.parts}>
-      {reading.parts.length > 1 ? (
-        <div>
-          <label htmlFor={`${id}-part`} className={styles.label}>
-            Your part
-          </label>
-          <select
-            id={`${id}-part`}
-            className={styles.select}
-            value={partIndex}
-            onChange={(event) => void onPart(Number(event.target.value))}
-          >
-            {reading.parts.map((part, index) => (
-              <option key={part.id} value={index}>
-                {partName(reading, index)}
-              </option>
-            ))}
-          </select>
-        </div>
-      ) : null}
-      {staves > 1 ? (
-        <div>
-          <label htmlFor={`${id}-staff`} className={styles.label}>
-            Staff in the ribbon
-          </label>
-          <select
-            id={`${id}-staff`}
-            className={styles.select}
-            value={staff}
-            onChange={(event) => onStaff(Number(event.target.value))}
-          >
-            {Array.from({ length: staves }, (_, i) => i + 1).map((number) => (
-              <option key={number} value={number}>
-                {staves === 2 ? ["upper", "lower"][number - 1] : `${number}, from the top`}
-              </option>
-            ))}
-          </select>
-        </div>
-      ) : null}
-      {trouble === null ? null : <p role="alert">{trouble}</p>}
-    </div>
+    <details className={styles.fold}>
+      <summary className={styles.summary}>
+        {partName(reading, partIndex)}
+        {staves > 1 ? `, ${staffName(staff, staves)} staff` : ""}
+      </summary>
+      <div className={styles.form}>
+        {reading.parts.length > 1 ? (
+          <div>
+            <label htmlFor={`${id}-part`} className={styles.label}>
+              Your part
+            </label>
+            <select
+              id={`${id}-part`}
+              className={styles.select}
+              value={partIndex}
+              onChange={(event) => void onPart(Number(event.target.value))}
+            >
+              {reading.parts.map((part, index) => (
+                <option key={part.id} value={index}>
+                  {partName(reading, index)}
+                </option>
+              ))}
+            </select>
+          </div>
+        ) : null}
+        {staves > 1 ? (
+          <div>
+            <label htmlFor={`${id}-staff`} className={styles.label}>
+              Staff in the ribbon
+            </label>
+            <select
+              id={`${id}-staff`}
+              className={styles.select}
+              value={staff}
+              onChange={(event) => onStaff(Number(event.target.value))}
+            >
+              {Array.from({ length: staves }, (_, i) => i + 1).map((number) => (
+                <option key={number} value={number}>
+                  {staffName(number, staves)}
+                </option>
+              ))}
+            </select>
+          </div>
+        ) : null}
+        {trouble === null ? null : <p role="alert">{trouble}</p>}
+      </div>
+    </details>
   );
+}
+
+/** Two staves are the upper and the lower; more are counted from the top. */
+function staffName(staff: number, staves: number): string {
+  const pair = staves === 2 ? ["upper", "lower"][staff - 1] : undefined;
+  return pair ?? `${staff}. from the top`;
 }

@@ -13,7 +13,9 @@ export function PieceHead({ piece, set }: { piece: PieceRecord; set: SetRecord |
   const steps = useSteps(slugs, set?.date ?? null);
   const facts = [
     counted(reading.measures.length, "measure"),
-    ...(time ? [`${time.about ? "about " : ""}${durationWords(time.seconds)} at the printed tempo`] : []),
+    ...(time
+      ? [`${time.about ? "about " : ""}${durationWords(time.seconds)} at the printed tempo`]
+      : []),
   ];
   const entries = counted(slugs.length, "word or sign", "words and signs");
   const date = set?.date ?? null;

@@ -31,7 +31,8 @@ export function PieceScreen() {
       </Notice>
     );
   }
-  if (pieces === null || sets === null || bySlug === null) return <Progress label="Opening the piece" />;
+  if (pieces === null || sets === null || bySlug === null)
+    return <Progress label="Opening the piece" />;
   if (!piece) {
     return (
       <Notice kind="empty" title="This piece is not on this device." action={toPieces}>

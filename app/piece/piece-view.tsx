@@ -17,8 +17,8 @@ import { MeasurePanel } from "./measure-panel";
 import styles from "./page.module.css";
 import { PartChoice } from "./part-choice";
 import { PieceHead } from "./piece-head";
-import { PrintedRows } from "./printed-rows";
 import { unknownRowList } from "./printed-row-list";
+import { PrintedRows } from "./printed-rows";
 import { RemovePiece } from "./remove-piece";
 
 interface PieceViewProps {
@@ -59,7 +59,10 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
       <div className={styles.top}>
         <PieceHead piece={piece} set={set} />
       </div>
-      <section className={styles.ribbon} aria-label="Ribbon: what the piece asks, from left to right">
+      <section
+        className={styles.ribbon}
+        aria-label="Ribbon: what the piece asks, from left to right"
+      >
         <Ribbon
           reading={reading}
           partIndex={partIndex}
@@ -70,6 +73,26 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
           onChoose={setChosen}
         />
       </section>
+      <aside className={styles.beside} aria-label="Beside the piece">
+        {onDesk && story ? (
+          <section aria-labelledby="told" aria-live="polite">
+            <h2 id="told">Measure {story.number}</h2>
+            <MeasurePanel told={story} />
+          </section>
+        ) : null}
+        <div className={styles.next}>
+          <ButtonLink kind="filled" wide href={`/drill?piece=${piece.id}`}>
+            Drill this piece
+          </ButtonLink>
+          <ButtonLink wide href={`/passage?piece=${piece.id}`}>
+            What does a passage ask for?
+          </ButtonLink>
+        </div>
+        <div>
+          <DateForm key={set?.id ?? "none"} piece={piece} set={set} />
+          <PartChoice piece={piece} set={set} staff={staff} onStaff={setStaff} />
+        </div>
+      </aside>
       <div className={styles.lists}>
         <PrintedRows reading={reading} marks={marks} entryOf={entryOf} />
         {unknown.length > 0 ? (
@@ -105,26 +128,8 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
             </ul>
           </section>
         ) : null}
-      </div>
-      <aside className={styles.beside} aria-label="Beside the piece">
-        {onDesk && story ? (
-          <section aria-labelledby="told" aria-live="polite">
-            <h2 id="told">Measure {story.number}</h2>
-            <MeasurePanel told={story} />
-          </section>
-        ) : null}
-        <div className={styles.next}>
-          <ButtonLink kind="filled" wide href={`/drill?piece=${piece.id}`}>
-            Drill this piece
-          </ButtonLink>
-          <ButtonLink wide href={`/passage?piece=${piece.id}`}>
-            What does a passage ask for?
-          </ButtonLink>
-        </div>
-        <DateForm key={set?.id ?? "none"} piece={piece} set={set} />
-        <PartChoice piece={piece} set={set} staff={staff} onStaff={setStaff} />
         <RemovePiece piece={piece} sets={sets} />
-      </aside>
+      </div>
       {onDesk ? null : (
         <Dialog
           open={story !== null}

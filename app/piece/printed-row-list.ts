@@ -35,12 +35,20 @@ export function printedRowList(marks: readonly PrintedMark[], reading: Reading):
     return lane === null ? AXES.length : AXES.indexOf(lane);
   };
   return runs
-    .sort((a, b) => a.first - b.first || axis(a.mark) - axis(b.mark))
+    .sort(
+      (a, b) =>
+        a.first - b.first || axis(a.mark) - axis(b.mark) || wordsFirst(a.mark) - wordsFirst(b.mark),
+    )
     .flatMap(({ mark, first, last }) => {
       const indices = Array.from({ length: last - first + 1 }, (_, i) => first + i);
       const [stretch] = measureStretches(indices, reading.measures);
       return stretch ? [{ mark, first, stretch }] : [];
     });
+}
+
+/** "Allegro" stands before its number. */
+function wordsFirst({ kind, sign }: PrintedMark): number {
+  return kind === "form" && sign !== null ? 1 : 0;
 }
 
 /** A sign by its entry; words by how they are printed. */

@@ -3,12 +3,10 @@ import { useMemo, useState } from "react";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { Reading } from "@/lib/reading/reading";
 import { Button } from "../ui/button";
-import { MeasureNumber } from "../ui/measure-number";
 import type { PrintedMark } from "../ui/ribbon/printed-marks";
 import { leadOf, meaningOf } from "../ui/ribbon/tell-measure";
-import { Row, Rows } from "../ui/rows";
-import { LeadView } from "./lead-view";
-import styles from "./page.module.css";
+import { Rows } from "../ui/rows";
+import { AskedRow } from "./asked-row";
 import { printedRowList } from "./printed-row-list";
 
 /** Rows shown at once; a long piece has hundreds. */
@@ -30,21 +28,11 @@ export function PrintedRows({ reading, marks, entryOf }: PrintedRowsProps) {
       <h2 id="printed">Words and signs by measure</h2>
       <Rows>
         {shown.map(({ mark, first, stretch }) => {
-          const slug = mark.head.slug;
+          const key = `${first} ${mark.onset.join("/")} ${mark.sign} ${mark.text} ${mark.head.text}`;
           return (
-            <Row
-              key={`${first} ${mark.onset.join("/")} ${mark.sign} ${mark.text} ${mark.head.text}`}
-              href={slug === null ? undefined : `/terms/${slug}`}
-              lead={
-                <span className={styles.lead}>
-                  <span className={styles.number}>
-                    <MeasureNumber {...stretch} />
-                  </span>
-                  <LeadView lead={leadOf(mark, { entryOf })} />
-                </span>
-              }
-              note={meaningOf(mark, { entryOf })}
-            />
+            <AskedRow key={key} lead={leadOf(mark, { entryOf, reading })} at={stretch}>
+              {meaningOf(mark, { entryOf })}
+            </AskedRow>
           );
         })}
       </Rows>

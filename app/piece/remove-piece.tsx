@@ -22,7 +22,9 @@ export function RemovePiece({ piece, sets }: { piece: PieceRecord; sets: readonl
       router.replace("/pieces");
       await remove(piece.id);
     } catch (error) {
-      setTrouble(error instanceof Error ? error.message : "It could not be removed; try once more.");
+      setTrouble(
+        error instanceof Error ? error.message : "It could not be removed; try once more.",
+      );
     }
   };
 

@@ -17,10 +17,14 @@ export function useSteps(slugs: readonly string[], date: string | null): string 
     void load();
   }, [load]);
   return useMemo(() => {
-    if (!answers || !answers.some((a) => slugs.includes(a.entry))) return null;
+    if (!answers?.some((a) => slugs.includes(a.entry))) return null;
     const { at, offset } = stampNow();
     const day = date === null ? null : readDate(date);
-    const { steps } = readiness(foldLog(answers), slugs, day === null ? at : Math.max(at, momentOf(day, offset)));
+    const { steps } = readiness(
+      foldLog(answers),
+      slugs,
+      day === null ? at : Math.max(at, momentOf(day, offset)),
+    );
     return [...STEPS]
       .reverse()
       .filter((step) => steps[step] > 0)

@@ -4,7 +4,8 @@ import { PiecesScreen } from "./pieces-screen";
 
 export const metadata: Metadata = {
   title: "Pieces",
-  description: "Open your audition piece and see what it asks, measure by measure. It never leaves this device.",
+  description:
+    "Open your audition piece and see what it asks, measure by measure. It never leaves this device.",
 };
 
 export default function PiecesPage() {

@@ -54,7 +54,10 @@ export function PiecesScreen({ demos }: { demos: readonly DemoPiece[] }) {
         {opening.at === "parts" ? (
           <ChoosePart reading={opening.reading} onChoose={choosePart} onLeave={rest} />
         ) : opening.at === "work" ? (
-          <Progress label={`${opening.step === "opening" ? "Opening" : "Reading"} ${opening.name}`} onCancel={rest} />
+          <Progress
+            label={`${opening.step === "opening" ? "Opening" : "Reading"} ${opening.name}`}
+            onCancel={rest}
+          />
         ) : opening.at === "keeping" ? (
           <Progress label={`Keeping ${opening.name}`} />
         ) : (
@@ -108,14 +111,22 @@ function ofFile(file: File): ScoreFile {
 }
 
 /** No `accept`: phones grey out endings they do not know, and the reader says itself what it cannot read. */
-function OpenButton({ onFiles, isOver }: { onFiles: (files: readonly File[]) => void; isOver: boolean }) {
+function OpenButton({
+  onFiles,
+  isOver,
+}: {
+  onFiles: (files: readonly File[]) => void;
+  isOver: boolean;
+}) {
   const input = useRef<HTMLInputElement>(null);
   return (
     <div className={styles.button}>
       <Button kind="filled" onClick={() => input.current?.click()}>
         Open a score
       </Button>
-      <p className="small soft">{isOver ? "Let go, and it is opened." : "or drop it anywhere on this page"}</p>
+      <p className="small soft">
+        {isOver ? "Let go, and it is opened." : "or drop it anywhere on this page"}
+      </p>
       <input
         ref={input}
         type="file"

@@ -2,7 +2,9 @@ import { dateOfDay, dayOf, readDate } from "@/lib/memory/day";
 import { stampNow } from "@/lib/store/clock";
 
 const MONTHS =
-  "January February March April May June July August September October November December".split(" ");
+  "January February March April May June July August September October November December".split(
+    " ",
+  );
 
 /** "6 February"; the year only where it is not this one. */
 export function dateWords(date: string, today = dateOfDay(todayNumber())): string {

@@ -25,7 +25,7 @@ export function EntryAsks({ entry, sources }: EntryAsksProps) {
           ...facts,
           {
             key: "ranges",
-            label: "beats a minute, as printed",
+            label: "beats a minute",
             value: <Ranges ranges={ranges} sources={sources} />,
           },
         ];
@@ -47,12 +47,17 @@ function Ranges({
   ranges: readonly Range[];
   sources: ReadonlyMap<string, Source>;
 }) {
+  const bySpan = new Map<string, string[]>();
+  for (const { low, high, source } of ranges) {
+    const span = rangeInWords(low, high);
+    bySpan.set(span, [...(bySpan.get(span) ?? []), citeBriefly(source, sources)]);
+  }
   return (
     <ul>
-      {ranges.map(({ low, high, source }) => (
-        <li key={`${source} ${low} ${high}`} className={styles.range}>
-          <span className={styles.numbers}>{rangeInWords(low, high)}</span>
-          <span className={styles.source}>{citeBriefly(source, sources)}</span>
+      {[...bySpan].map(([span, cited]) => (
+        <li key={span} className={styles.range}>
+          <span className={styles.numbers}>{span}</span>
+          <span className={styles.source}>{[...new Set(cited)].join(", ")}</span>
         </li>
       ))}
     </ul>

@@ -52,7 +52,9 @@ function measureSeconds(
   tempi: readonly TempoState[],
 ): PlayingTime | null {
   const before = tempi.findLast((t) => t.measureIndex < index || isFirstOf(t, index));
-  const inside = tempi.filter((t) => t.measureIndex === index && t !== before && !isFirstOf(t, index));
+  const inside = tempi.filter(
+    (t) => t.measureIndex === index && t !== before && !isFirstOf(t, index),
+  );
   const stretches = [before, ...inside];
   let seconds = 0;
   let about = false;

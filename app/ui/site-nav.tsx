@@ -8,7 +8,7 @@ import styles from "./site-nav.module.css";
 /** What the app is for, in the order of a student's day; `under` are the paths that belong to it. */
 const PLACES = [
   { href: "/", words: "Look up", under: ["/terms"] },
-  { href: "/pieces", words: "Pieces", under: [] },
+  { href: "/pieces", words: "Pieces", under: ["/piece"] },
   { href: "/drill", words: "Drill", under: [] },
   { href: "/passage", words: "Passage", under: [] },
 ] as const;

@@ -31,7 +31,8 @@ export function useLookUp(): Find | string | null {
       (it) => current && setLookUp({ it }),
       () => {
         made = null;
-        if (current) setLookUp({ it: "The glossary could not be fetched: it needs the network once." });
+        if (current)
+          setLookUp({ it: "The glossary could not be fetched: it needs the network once." });
       },
     );
     return () => {

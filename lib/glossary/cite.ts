@@ -8,7 +8,7 @@ import type { Source } from "./sources";
 export function citeBriefly(key: string, sources: ReadonlyMap<string, Source>): string {
   const source = sources.get(key);
   if (!source) return key;
-  const name = source.by ? source.by.split(" ").at(-1) : source.title.split(/,|:| \(/)[0];
+  const name = source.by ? source.by.split(" ").at(-1) : source.publisher.split(/,|;| \(/)[0];
   const year = /\d{4}/.exec(String(source.year))?.[0];
   return year === undefined || String(source.year).startsWith("read")
     ? `${name}`

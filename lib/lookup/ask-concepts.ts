@@ -113,7 +113,12 @@ export function askConcepts(entry: Pick<Entry, "asks" | "modifies">): string[] {
     articulation?.attack && ATTACK[articulation.attack],
     articulation?.connection,
     ...(character ?? []).map((c) => `=${c}`),
-    ...(technique ? technique.name.split("-").filter(isPlainEnglish).map((w) => `=${w}`) : []),
+    ...(technique
+      ? technique.name
+          .split("-")
+          .filter(isPlainEnglish)
+          .map((w) => `=${w}`)
+      : []),
     ...(road ? ROAD[road.action] : []),
     entry.modifies && (ROLE[entry.modifies] ?? entry.modifies),
   ];

@@ -1,11 +1,12 @@
+import { HOW_MUCH, SHAPE_CONCEPTS } from "./english-table";
 import type { LookUpEntry } from "./look-up-index";
-import { SHAPE_CONCEPTS } from "./english-table";
-import { readAsks, readEnglish, type Sense } from "./read-english";
+import { distinctSenses, readAsks, readEnglish, type Sense } from "./read-english";
 
 /** A text that describes an entry: what it means, one way it looks, or all its looks together. */
 interface Description {
   entry: number;
   by: "meaning" | "looks";
+  modifies: boolean;
   /** Highest score it may give. */
   most: number;
   /** 0 to 1: how much saying more than was asked counts against it. */
@@ -37,21 +38,24 @@ const LAX = 0.1;
 const FEW = 4;
 const LITERAL = 0.8;
 const NAME = 0.5;
-const ALL_LOOKS = 0.9;
-const EVERYTHING = 0.85;
+const ALL_LOOKS = 0.8;
+const EVERYTHING = 0.72;
 /** What "above", say, adds when no look mentions the place. */
 const PLACE = 0.4;
 /** A query that names no shape describes no sign. */
 const NO_SHAPE = 0.7;
+/** A query of nothing but how much, how soon, how often asks for a modifier. */
+const NO_MODIFIER = 0.85;
 
 /** Reads every meaning and look as concepts. Some tens of milliseconds for a thousand entries: build once. */
 export function makeDescriptionIndex(entries: readonly LookUpEntry[]): DescriptionIndex {
   const texts: Description[] = [];
   const saids: Sense[][] = [];
   const postings = new Map<string, number[]>();
-  const add = (text: Omit<Description, "size">, ...parts: readonly Sense[][]) => {
-    const at = texts.push({ ...text, size: 0 }) - 1;
-    const said = distinct(parts.flat());
+  const add = (text: Omit<Description, "size" | "modifies">, ...parts: readonly Sense[][]) => {
+    const at =
+      texts.push({ ...text, modifies: entries[text.entry]?.kind === "modifier", size: 0 }) - 1;
+    const said = distinctSenses(parts.flat());
     saids.push(said);
     for (const [name, weight] of weights(said)) {
       const list = postings.get(name);
@@ -83,17 +87,6 @@ function rarest({ names }: Sense, rarity: ReadonlyMap<string, number>): number {
   return names.reduce((most, name) => Math.max(most, rarity.get(name) ?? 0), 0);
 }
 
-/** Each sense once, with its greatest weight. */
-function distinct(senses: readonly Sense[]): Sense[] {
-  const out = new Map<string, Sense>();
-  for (const sense of senses) {
-    const key = sense.names.join();
-    const known = out.get(key);
-    if (!known || sense.weight > known.weight) out.set(key, sense);
-  }
-  return [...out.values()];
-}
-
 function weights(senses: readonly Sense[]): Map<string, number> {
   const out = new Map<string, number>();
   for (const { names, weight } of senses) {
@@ -103,7 +96,7 @@ function weights(senses: readonly Sense[]): Map<string, number> {
 }
 
 /** What follows the first comma or semicolon explains; the gist stands before it. */
-const AFTER_GIST = 0.5;
+const AFTER_GIST = 0.35;
 
 function readMeaning(entry: LookUpEntry): Sense[] {
   const [gist = "", ...rest] = entry.meaning.split(/[,;]/);
@@ -133,11 +126,16 @@ export function findDescribed(
 ): DescriptionMatch[] {
   const { found, touched, total } = weighTexts(asked, index);
   const looksAsked = asked.some(({ names }) => names.some((name) => SHAPE_CONCEPTS.has(name)));
+  const onlyHowMuch = asked.every(
+    ({ names, weight }) => weight < 1 || names.some((name) => HOW_MUCH.has(name)),
+  );
   const best = new Map<number, DescriptionMatch>();
   for (const at of touched) {
     const text = index.texts[at];
     if (!text) continue;
-    const share = text.by === "looks" && !looksAsked ? NO_SHAPE : 1;
+    const share =
+      (text.by === "looks" && !looksAsked ? NO_SHAPE : 1) *
+      (onlyHowMuch && !text.modifies ? NO_MODIFIER : 1);
     const hit = found[at] ?? 0;
     const exact = Math.sqrt(Math.min(1, hit / text.size));
     const score = (hit / total) * (1 - text.strict + text.strict * exact) * text.most * share;

@@ -12,7 +12,7 @@ moderate: moderate, medium, middling, average, in between, half, fairly, middle
 slower: slower, slow down, slow up, slowing, slowing down, get slow, getting slow, become slow, decelerate, hold back, held back, pull back, ease off, slacken, put the brakes on, drag, dragging, less fast, lose speed, relax the speed, reduce speed, reduce the speed, wind down
 faster: faster, quicker, speed up, speeding up, hurry, hurry up, hurrying, accelerate, accelerating, rush, push forward, push on, press on, press forward, move on, moving on, move forward, pick up speed, gain speed, gather speed, get fast, getting fast, become fast, less slow, pick up the pace, urge on, drive on, drive forward
 louder: louder, get loud, getting loud, grow loud, become loud, turn up the volume, turn it up, increase volume, increase, increasing, more volume, more sound, swell, grow, growing, less soft, more loud, build, build up, crank up
-softer: softer, quieter, get soft, getting soft, get quiet, getting quiet, grow soft, become soft, become quiet, turn down, turn it down, decrease, decreasing, less loud, less volume, less sound, more soft, more quiet, shrink, lessen, fade, fade away, fade out, die, die away, die down, dying
+softer: softer, die out, quieter, get soft, getting soft, get quiet, getting quiet, grow soft, become soft, become quiet, turn down, turn it down, decrease, decreasing, less loud, less volume, less sound, more soft, more quiet, shrink, lessen, fade, fade away, fade out, die, die away, die down, dying
 back-to-speed: original speed, original tempo, speed before, earlier speed, previous speed, previous tempo, old speed, normal speed, regular speed, usual speed, back in time, back to tempo, back to speed, back to the speed, back to the tempo, speed again, tempo again, in time again, resume speed, resume tempo, former speed
 first-speed: first speed, first tempo, opening speed, opening tempo, starting speed, starting tempo, beginning speed, original speed, original tempo, speed of the beginning, speed the piece began, speed of the opening, speed at the start, speed at the beginning, main speed
 free-time: free, freely, free time, own time, out of time, without a beat, no steady beat, without counting, no set speed, no strict time, not in strict time, not strictly in time, take your time, own pace, whatever speed, any speed, as you like, as you please, as you want, as you wish, you choose, up to you, player chooses, flexible, stretch time, stretch the time, push and pull, bend the time, rob time, stolen time, robbed time, give and take
@@ -59,14 +59,14 @@ soft-start: soft start, gentle start, light start
 break: break, stop the sound, silence between, cut, pause briefly, short silence
 pause: pause, wait, hold, held, hold on, stop and wait, stay, hang on, linger
 silence: silent, silence, do not play, not play, stop playing, stops playing, rest, sit out, be quiet, quiet everyone, say nothing, stay silent, nobody plays, no one plays, no sound
-nothing: nothing, no sound left, disappear, vanish, into silence, until gone, gone, out of hearing, cannot be heard, inaudible, fade away, die away, dying away, fading away, fade out, die out, dying, lost
+nothing: nothing, no sound left, disappear, vanish, into silence, until gone, gone, out of hearing, cannot be heard, inaudible, lost
 repeat: repeat, play again, play it again, play twice, do it again, second time, go back and play, over again, go round again
 to-start: go back to the start, go back to the beginning, back to the start, back to the beginning, back to the top, from the top, from the beginning, from the start, from the head, return to the beginning, return to the start, restart, start over, start again, beginning again, jump to the start, jump to the beginning
 to-sign: back to the sign, from the sign, to the sign, go to the sign, return to the sign, jump to the sign, repeat from the sign
 to-coda: to the coda, jump to the coda, go to the coda, skip to the coda, skip to the ending, jump to the ending
 ending: ending, tail, closing section, final section
 end: end, finish, finished, stop here, close, conclusion, the end, finale
-go-on: go on, keep going, carry on, continue, straight on, without stopping, without a break, without a pause, without pause, no pause, no break, do not stop, next movement, next section, immediately on, non stop
+go-on: go straight on, keep going, carry on, continue, straight on, without stopping, without a break, without a pause, without pause, no pause, no break, do not stop, next movement, next section, immediately on, non stop
 same-way: same way, the same, in the same way, likewise, similarly, keep doing, continue the same, as just marked, same as before, same pattern, keep doing it, carry on like that, carry on the same way
 before: before, earlier, previously, at first, first time
 page: page, turn the page, turn page, page turn, turn over
@@ -112,7 +112,7 @@ flowing: flowing, flow, running along, like water, flowing along
 dry: dry, dryly, no ring
 triumphant: triumph, triumphant, victorious, victory
 proud: proud, proudly, pride
-fading: fade, fading, die, dying, vanishing, fade away, fade out, die away
+fading: fade, fading, die, dying, vanishing, fade away, fade out, die away, die out, lose itself
 hurried: hurry, hurried, haste, hasty, hastily, rush, rushed, in a hurry, in a rush
 walking: walk, walking, walking speed, walking pace, strolling, stroll
 dance: dance, dancing, dance like
@@ -126,7 +126,11 @@ frog: frog, heel, nut
 mute: mute, muted, muting
 bridge: bridge
 fingerboard: fingerboard, finger board, neck
-string: string, strings
+string: string, strings, violin, viola, cello, fiddle, double bass, bass, stringed
+brass: brass, horn, trumpet, trombone, tuba, cornet, euphonium
+wind: wind, woodwind, flute, clarinet, oboe, bassoon, sax, saxophone, recorder
+percussion: percussion, drum, snare, cymbal, timpani, drums, stick
+keyboard: keyboard, piano, organ
 ordinary: normal way, normally, ordinary, ordinarily, usual way, regular way, naturally, natural, normal, nothing special
 octave: octave
 higher: higher, up
@@ -152,7 +156,7 @@ begin: begin, beginning, start, starting, opening, top
 above: above, over, on top, on top of, atop, on, up top
 below: below, under, underneath, beneath, at the bottom
 beside: beside, next to, by the side, alongside, close, close to, by, right of, left of, side, to the right, to the left, near, each side, in front of, before, after, behind
-between: between, from one note to another, from note to note, one note to another
+between: between, each side, either side, both sides, from one note to another, from note to note, one note to another
 dot: dot, dots, point, spot, period, full stop, speck, dotted
 line: line, lines, dash, stroke, bar, stick, streak, straight line, underline
 dashed: dashed, dashes, broken line, dotted line, row of dashes, dashed line
@@ -161,7 +165,7 @@ wavy: wavy, wave, wiggle, wiggly, squiggle, squiggly, snake, snaky, worm
 curve: curve, curved, curved line, arc, arch, rainbow, bow shaped, smile, curvy, swoop, loop, banana, bend
 circle: circle, ring, round, o, zero, ball, circular, oval, loop
 half-circle: half circle, semicircle, half moon, dome, eyebrow
-hat: hat, roof, tent, caret, upside down v, pointed hat, housetop, triangle, pointy, pointed, arrow head pointing up, teepee, mountain, inverted v
+hat: hat, roof, tent, caret, upside down v, pointed hat, housetop, pointy, pointed, arrow head pointing up, teepee, mountain, inverted v
 sideways-v: sideways v, greater than, greater than sign, v on its side, v lying on its side, arrow head, arrowhead, less than, less than sign, like an arrow, >, <
 wedge: wedge, hairpin, opening, closing, triangle, carrot, teardrop
 widening: getting wider, opens, opening, opening up, widening, spreading, get bigger, getting bigger, spread apart, less than, opens to the right
@@ -203,6 +207,14 @@ different: different, different notes, different pitch
 grace: tiny note, small note, little note, mini note, baby note, miniature note
 `;
 
+/** Concepts that modifiers are made of. */
+export const HOW_MUCH = new Set(
+  (
+    "gradually at-once slightly very most more less rather enough not-too-much always again also " +
+    "like almost only without but until first second every all"
+  ).split(" "),
+);
+
 /** Concepts that only a sign's looks can mean; without one of them a query describes no sign. */
 export const SHAPE_CONCEPTS = new Set(
   (
@@ -220,7 +232,7 @@ export const ENGLISH_FILLER = new Set(
     "gets getting become becomes make makes making play plays playing played perform performed go " +
     "goes going went be being some any kind thing stuff way very something someone when where which " +
     "who how what if let put use used using one note notes music piece part have has looks look " +
-    "shaped shape sign symbol mark marking it's sound sounds can could would should like other"
+    "shaped shape sign symbol mark marking it's sound sounds can could would should like other style manner through across along around about out"
   ).split(" "),
 );
 

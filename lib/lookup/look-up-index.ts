@@ -34,25 +34,6 @@ export interface LookUpEntry {
   glyph?: string;
 }
 
-/** As shipped: a slug that follows from the headword is left out. */
-export type PackedEntry = Omit<LookUpEntry, "slug"> & { slug?: string };
-
-/** All that look-up reads: made at build time, shipped as one JSON file. */
-export interface LookUpIndex {
-  entries: PackedEntry[];
-  /** Folded spelling claimed by two entries, to its slugs with the likelier first. */
-  order: Record<string, string[]>;
-}
-
-/** The slug most headwords have: ASCII, hyphens. */
-export function usualSlug(headword: string): string {
-  return fold(headword).replace(/[^a-z0-9]+/g, "-");
-}
-
-export function unpackEntries({ entries }: LookUpIndex): LookUpEntry[] {
-  return entries.map((entry) => ({ ...entry, slug: entry.slug ?? usualSlug(entry.headword) }));
-}
-
 /** Why an entry was found. */
 export type Why =
   | "exact"
@@ -78,4 +59,86 @@ export interface LookUpResult {
   why: Why;
   /** 0 to 1; comparable within one list only. */
   score: number;
+}
+
+/**
+ * All that look-up reads, as shipped: a column of text for every field, its
+ * rows by entry. Columns compress a seventh better than rows of objects.
+ */
+export interface LookUpIndex {
+  columns: Record<keyof LookUpEntry, string>;
+  /** Folded spelling claimed by two entries, to its slugs with the likelier first. */
+  order: Record<string, string[]>;
+}
+
+const ROW = "\n";
+const ITEM = "|";
+
+/** How each field stands in its column; an absent field is an empty cell. */
+const FIELDS: Readonly<Record<keyof LookUpEntry, "text" | "list" | "flag" | "number">> = {
+  slug: "text",
+  headword: "text",
+  lang: "text",
+  kind: "text",
+  tier: "number",
+  isSign: "flag",
+  isComposed: "flag",
+  isPlain: "flag",
+  meaning: "text",
+  literal: "text",
+  spellings: "list",
+  abbreviations: "list",
+  inflections: "list",
+  means: "text",
+  modifies: "text",
+  sound: "text",
+  asks: "list",
+  looks: "list",
+  shape: "text",
+  stands: "text",
+  glyph: "text",
+};
+const NAMES = Object.keys(FIELDS).filter((name): name is keyof LookUpEntry => name in FIELDS);
+
+/** The slug most headwords have: ASCII, hyphens. It is left out of the file. */
+function usualSlug(headword: string): string {
+  return fold(headword).replace(/[^a-z0-9]+/g, "-");
+}
+
+export function packIndex(
+  entries: readonly LookUpEntry[],
+  order: LookUpIndex["order"],
+): LookUpIndex {
+  const cell = (entry: LookUpEntry, name: keyof LookUpEntry): string => {
+    const value = entry[name];
+    if (name === "slug" && value === usualSlug(entry.headword)) return "";
+    if (value === undefined) return "";
+    if (value === true) return "1";
+    return Array.isArray(value) ? value.join(ITEM) : String(value);
+  };
+  const columns = Object.fromEntries(
+    NAMES.map((name) => [name, entries.map((entry) => cell(entry, name)).join(ROW)]),
+  );
+  return { columns: columns as LookUpIndex["columns"], order };
+}
+
+export function unpackEntries({ columns }: LookUpIndex): LookUpEntry[] {
+  const cells = NAMES.map((name) => columns[name].split(ROW));
+  const count = cells[0]?.length ?? 0;
+  return Array.from({ length: count }, (_, row) => {
+    const entry: Record<string, unknown> = {};
+    NAMES.forEach((name, k) => {
+      const cell = cells[k]?.[row] ?? "";
+      if (cell !== "") entry[name] = readCell(cell, FIELDS[name]);
+    });
+    entry.slug ??= usualSlug(String(entry.headword));
+    // The file is made by `packIndex` from entries that the schema has checked.
+    return entry as unknown as LookUpEntry;
+  });
+}
+
+function readCell(cell: string, form: (typeof FIELDS)[keyof LookUpEntry]): unknown {
+  if (form === "list") return cell.split(ITEM);
+  if (form === "number") return Number(cell);
+  return form === "flag" ? true : cell;
 }

@@ -2,12 +2,8 @@ import { foldTight } from "../glossary/fold";
 import type { Language } from "../glossary/vocabulary";
 import { type DescriptionIndex, findDescribed, makeDescriptionIndex } from "./description-index";
 import { resolveInflection } from "./inflections";
-import {
-  type LookUpEntry,
-  type LookUpIndex,
-  type LookUpResult,
-  unpackEntries,
-} from "./look-up-index";
+import type { LookUpEntry, LookUpResult } from "./look-up-index";
+import { type LookUpIndex, unpackEntries } from "./look-up-index";
 import { findNear, makeNearBook, type NearBook } from "./near-spellings";
 import { Pool } from "./pool";
 import { isPlainEnglish, mendEnglish, readEnglish, splitEnglish } from "./read-english";
@@ -149,7 +145,11 @@ function addDescribed(query: Query, behind: number, pool: Pool, books: Books): v
       books.spelling.phrases.has(word),
     );
     const sure = mended ? 0.9 : 1;
-    for (const { entry, score, by } of findDescribed(readEnglish(words), books.described, DESCRIBED)) {
+    for (const { entry, score, by } of findDescribed(
+      readEnglish(words),
+      books.described,
+      DESCRIBED,
+    )) {
       const known = books.entries[entry];
       if (!known) continue;
       const sign = known.isSign && by === "meaning" ? 0.96 : 1;
@@ -164,9 +164,7 @@ function likelihood(entry: LookUpEntry, lang: Language | null): number {
   const tier = 1 - 0.07 * (entry.tier - 1);
   const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.95;
   const plain = entry.isPlain ? 0.7 : 1;
-  return (
-    tier * home * plain * (entry.isComposed ? 0.9 : 1) * (entry.kind === "form" ? 0.97 : 1)
-  );
+  return tier * home * plain * (entry.isComposed ? 0.9 : 1) * (entry.kind === "form" ? 0.97 : 1);
 }
 
 /**

@@ -1,8 +1,9 @@
 import type { Entry } from "../glossary/schema";
 import { askConcepts } from "./ask-concepts";
 import { resolveInflection } from "./inflections";
-import { type LookUpEntry, type LookUpIndex, usualSlug } from "./look-up-index";
-import { soundOfIpa } from "./sound-key";
+import type { LookUpEntry } from "./look-up-index";
+import { type LookUpIndex, packIndex } from "./look-up-index";
+import { soundDistance, soundOfIpa, soundOfWord } from "./sound-key";
 import { keysOf, makeSpellingBook } from "./spelling-book";
 
 /**
@@ -13,30 +14,40 @@ export function makeLookUpIndex(
   entries: readonly Entry[],
   order: ReadonlyMap<string, readonly string[]>,
 ): LookUpIndex {
-  const bare = entries.map(readEntry);
+  // Like stands by like: that compresses best.
+  const shelved = [...entries].sort(
+    (a, b) => compare(a.folder, b.folder) || compare(a.slug, b.slug),
+  );
+  const bare = shelved.map(readEntry);
   const claims = Object.fromEntries([...order].map(([key, slugs]) => [key, [...slugs]]));
   const { lexicon } = makeSpellingBook(bare, claims);
-  return {
-    entries: bare.map(({ slug, ...entry }, i) => {
-      // Forms that the endings explain need not be shipped.
-      const irregular = entries[i]?.inflections?.filter(
-        (form) => resolveInflection(keysOf(form), lexicon)?.slug !== slug,
-      );
-      return {
-        ...(slug === usualSlug(entry.headword) ? {} : { slug }),
-        ...entry,
-        ...list("inflections", irregular),
-      };
-    }),
-    order: claims,
-  };
+  const whole = bare.map((entry, i) => {
+    // Forms that the endings explain need not be shipped.
+    const irregular = shelved[i]?.inflections?.filter(
+      (form) => resolveInflection(keysOf(form), lexicon)?.slug !== entry.slug,
+    );
+    return entry.isPlain ? entry : { ...entry, ...list("inflections", irregular) };
+  });
+  return packIndex(whole, claims);
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 /** Kinds of which an English entry is a term of its own; the others are plain words. */
 const ENGLISH_TERMS = new Set<Entry["kind"]>(["form", "navigation", "ornament"]);
 
+/** Sounds this near are one: the rules of the language need no help. */
+const SAME_SOUND = 0.5;
+
 function readEntry(entry: Entry): LookUpEntry {
-  const asks = askConcepts(entry);
+  const isPlain = entry.folder === "en" && !ENGLISH_TERMS.has(entry.kind);
+  const sound = entry.ipa ? soundOfIpa(entry.ipa) : undefined;
+  const byRule = keysOf(entry.headword)
+    .map((word) => soundOfWord(word, entry.lang))
+    .join("");
+  const isRegular = sound === undefined || soundDistance(sound, byRule) <= SAME_SOUND;
   return {
     slug: entry.slug,
     headword: entry.headword,
@@ -45,15 +56,16 @@ function readEntry(entry: Entry): LookUpEntry {
     tier: entry.tier,
     ...(entry.folder === "signs" ? { isSign: true } : {}),
     ...(entry.composed ? { isComposed: true } : {}),
-    ...(entry.folder === "en" && !ENGLISH_TERMS.has(entry.kind) ? { isPlain: true } : {}),
+    ...(isPlain ? { isPlain: true } : {}),
     meaning: entry.meaning,
     ...(entry.literal ? { literal: entry.literal } : {}),
-    ...list("spellings", entry.spellings),
+    // Other ways to say it in plain English are read as English, not looked up.
+    ...list("spellings", isPlain ? [] : entry.spellings),
     ...list("abbreviations", entry.abbreviations),
     ...(entry.means ? { means: entry.means } : {}),
     ...(entry.modifies ? { modifies: entry.modifies } : {}),
-    ...(entry.ipa ? { sound: soundOfIpa(entry.ipa) } : {}),
-    ...list("asks", asks),
+    ...(isRegular ? {} : { sound }),
+    ...list("asks", askConcepts(entry)),
     ...list("looks", entry.sign?.looks),
     ...(entry.sign ? { shape: entry.sign.shape, stands: entry.sign.stands } : {}),
     ...(entry.sign?.glyph ? { glyph: entry.sign.glyph } : {}),

@@ -2,7 +2,7 @@ import Fuse from "fuse.js";
 import { foldTight } from "../glossary/fold";
 import { editDistance } from "../words/edit-distance";
 import type { LookUpEntry } from "./look-up-index";
-import { skeleton, soundLikeness, soundOfEnglish } from "./sound-key";
+import { skeleton, soundLikeness, soundOfEnglish, soundOfWord } from "./sound-key";
 import { keysOf } from "./spelling-book";
 
 /** A spelling that a misspelt word may have meant. */
@@ -58,7 +58,7 @@ export function makeNearBook(entries: readonly LookUpEntry[]): NearBook {
       if (tight.length < 2 || seen.has(tight)) return;
       seen.add(tight);
       const words = keysOf(text);
-      const heard = sound ?? words.map(soundOfEnglish).join("");
+      const heard = sound ?? words.map((word) => soundOfWord(word, entry.lang)).join("");
       const place = targets.push({ entry: at, text: tight, words, sound: heard }) - 1;
       for (const pair of pairsOf(tight)) push(pairs, pair, place);
       for (const bones of fewer(skeleton(heard))) push(skeletons, bones, place);
@@ -105,7 +105,9 @@ export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
     places.map((place) => book.targets[place]?.text ?? ""),
     { includeScore: true, threshold: 0.6, distance: 20, ignoreFieldNorm: true, shouldSort: false },
   );
-  const judged = new Map(fuse.search(text).map(({ refIndex, score }) => [refIndex, 1 - (score ?? 1)]));
+  const judged = new Map(
+    fuse.search(text).map(({ refIndex, score }) => [refIndex, 1 - (score ?? 1)]),
+  );
   const best = new Map<number, NearMatch>();
   places.forEach((place, i) => {
     const target = book.targets[place];

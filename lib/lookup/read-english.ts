@@ -25,10 +25,12 @@ interface Item {
 
 /** Weight of a word's own stem when the table knows what it means; a phrase shares a little more. */
 const STEM_BESIDE_CONCEPT = 0.25;
-const STEMS_OF_PHRASE = 0.25;
+const STEMS_OF_PHRASE = 0.1;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
 const INSIDE_PAIR = 0.5;
-const INSIDE_NEGATION = 0.4;
+const INSIDE_NEGATION = 0.2;
+/** "As fast as possible" is at least very fast. */
+const AT_LEAST = 0.4;
 
 const DEGREES = new Set(["very", "most", "moderate"]);
 const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
@@ -75,9 +77,15 @@ export function splitEnglish(text: string): string[] {
     .replace(/\b(?:dont|doesnt)\b/g, "do not")
     .replace(/'s\b/g, "")
     .replace(/\b(?:remove|removing|lose) (?:the |your |a )?([a-z]+)/g, "without $1")
-    .replace(/\b(?:take|taking|get|keep) (?:the |your |a )?([a-z]+) (?:off|away|out)\b/g, "without $1")
+    .replace(
+      /\b(?:take|taking|get|keep) (?:the |your |a )?([a-z]+) (?:off|away|out)\b/g,
+      "without $1",
+    )
     .replace(/\b([a-z]+) off$/g, "without $1")
-    .replace(/\bas ([a-z]+) as (?:possible|you can|can be|it can be|it gets|one can|able)\b/g, "most $1");
+    .replace(
+      /\bas ([a-z]+) as (?:possible|you can|can be|it can be|it gets|one can|able)\b/g,
+      "most $1",
+    );
   return plain.match(/[\p{L}\p{N}]+|[=<>+%]/gu) ?? [];
 }
 
@@ -92,7 +100,7 @@ export function isPlainEnglish(word: string): boolean {
  */
 export function readEnglish(text: string | readonly string[]): Sense[] {
   const words = typeof text === "string" ? splitEnglish(text) : text;
-  const senses = joinItems(readItems(words));
+  const senses = distinctSenses(joinItems(readItems(words)));
   if (senses.length > 0) return senses;
   return words.map((word) => ({ names: [`~${stem(word)}`], weight: 1 }));
 }
@@ -163,6 +171,7 @@ function joinItems(items: readonly Item[]): Sense[] {
     const scale = next?.concepts.find((c) => SCALES.has(c));
     if (degree && scale && next) {
       out.push({ names: [`${degree} ${scale}`], weight: 1 }, ...sensesOf(next, INSIDE_PAIR));
+      if (degree === "most") out.push({ names: [`very ${scale}`], weight: AT_LEAST });
       i += 1;
     } else if (item.concepts.includes("without") && next) {
       const denied = next.concepts.length > 0 ? next.concepts : next.stems.map((s) => `~${s}`);
@@ -183,6 +192,17 @@ function sensesOf({ concepts, stems }: Item, weight: number): Sense[] {
         : STEM_BESIDE_CONCEPT;
   const words = stems.map((s) => ({ names: [`~${s}`], weight: weight * own }));
   return concepts.length === 0 ? words : [{ names: concepts, weight }, ...words];
+}
+
+/** Each sense once, with its greatest weight. */
+export function distinctSenses(senses: readonly Sense[]): Sense[] {
+  const out = new Map<string, Sense>();
+  for (const sense of senses) {
+    const key = sense.names.join();
+    const known = out.get(key);
+    if (!known || sense.weight > known.weight) out.set(key, sense);
+  }
+  return [...out.values()];
 }
 
 /** What an entry asks (see `ask-concepts.ts`) in the same form; `=word` is read as English. */

@@ -58,14 +58,22 @@ function dropLanguage(text: string): string {
 /** Takes off the words of a question only at the ends, and never all there is. */
 function dropQuestion(text: string): string {
   const named = languageOf(text) !== null;
-  const words = (named ? dropLanguage(text) : text).replace(/[?!"“”]/g, " ").trim().split(/\s+/);
-  const asks = words.length > 1 && (named || /^(?:what|whats|what's|how|define)$/i.test(words[0] ?? ""));
+  const words = (named ? dropLanguage(text) : text)
+    .replace(/[?!"“”]/g, " ")
+    .trim()
+    .split(/\s+/);
+  const asks =
+    words.length > 1 && (named || /^(?:what|whats|what's|how|define)$/i.test(words[0] ?? ""));
   const extra = (word: string | undefined) =>
     word !== undefined && QUESTION_WORDS.has(word.toLowerCase());
   let from = 0;
   let to = words.length;
   if (asks) while (from < to - 1 && extra(words[from])) from += 1;
   const tail = /^(?:mean|means|meaning|definition|symbol|sign|notation)$/i;
-  while (to - from > 1 && tail.test(words[to - 1] ?? "")) to -= 1;
+  // "go back to the sign" speaks of a sign; "trill sign" only says that it is one.
+  const article = /^(?:the|a|an|this|that|of|to)$/i;
+  while (to - from > 1 && tail.test(words[to - 1] ?? "") && !article.test(words[to - 2] ?? "")) {
+    to -= 1;
+  }
   return words.slice(from, to).join(" ");
 }

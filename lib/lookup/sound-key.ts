@@ -51,7 +51,7 @@ const FROM_IPA: readonly (readonly [string, string])[] = [
   ["\u0303", "n"],
 ];
 
-/** English spelling as it sounds; the first rule that fits at a place is taken. */
+/** English spelling as it sounds. */
 const FROM_ENGLISH: readonly (readonly [RegExp, string])[] = [
   [/^eigh|^aigh/, "e"],
   [/^igh/, "ai"],
@@ -85,7 +85,6 @@ const FROM_ENGLISH: readonly (readonly [RegExp, string])[] = [
   [/^[iu](?=r(?![aeiouy]))/, "e"],
   [/^y(?=[aeiou])/, "y"],
   [/^y/, "i"],
-  [/^[aeioubdfghklmnprstvw]/, ""],
 ];
 
 /** @returns the sound of an IPA transcription; spaces, stress and length are left out */
@@ -100,22 +99,48 @@ export function soundOfIpa(ipa: string): string {
   return single(out);
 }
 
+/** Italian spelling as it sounds. @see any Italian grammar; checked against the entries' IPA in the tests */
+const FROM_ITALIAN: readonly (readonly [RegExp, string])[] = [
+  [/^sci(?=[aou])|^sc(?=[ei])/, "S"],
+  [/^cci(?=[aou])|^ci(?=[aou])|^cc?(?=[ei])/, "C"],
+  [/^ggi(?=[aou])|^gi(?=[aou])|^gg?(?=[ei])/, "J"],
+  [/^gli(?=[aeou])|^gl(?=i)/, "ly"],
+  [/^gn/, "ny"],
+  [/^cc?h|^cq|^c/, "k"],
+  [/^gg?h/, "g"],
+  [/^qu/, "kw"],
+  [/^x/, "ks"],
+  [/^j/, "y"],
+  [/^h/, " "],
+  [/^i(?=[aeou])/, "y"],
+  [/^u(?=[aeio])/, "w"],
+];
+
+/**
+ * The sound of a listed word by the rules of its language. Only Italian is
+ * regular enough to have its own; the others go by what English ears expect.
+ * @param word folded
+ */
+export function soundOfWord(word: string, lang: string): string {
+  return lang === "it" ? soundBy(FROM_ITALIAN, word) : soundOfEnglish(word);
+}
+
 /**
  * @param word one word, folded, as someone wrote down what they heard
  * @example soundOfEnglish("gratsioso") // "graziozo" with z for ts; compare by `soundDistance`
  */
 export function soundOfEnglish(word: string): string {
+  return soundBy(FROM_ENGLISH, word);
+}
+
+/** The first rule that fits at a place is taken; a letter without a rule sounds as itself. */
+function soundBy(rules: readonly (readonly [RegExp, string])[], word: string): string {
   let rest = word;
   let out = "";
   while (rest !== "") {
-    let took = 1;
-    for (const [from, to] of FROM_ENGLISH) {
-      const m = from.exec(rest);
-      if (!m) continue;
-      took = m[0].length;
-      out += to === "" ? m[0] : to;
-      break;
-    }
+    const rule = rules.find(([from]) => from.test(rest));
+    const took = rule?.[0].exec(rest)?.[0].length ?? 1;
+    out += rule ? rule[1].trim() : /[a-z]/.test(rest[0] ?? "") ? rest[0] : "";
     rest = rest.slice(took);
   }
   return single(out);

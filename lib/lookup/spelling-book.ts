@@ -66,7 +66,12 @@ export function makeSpellingBook(
   for (const [key, list] of phrases) sortClaims(list, order[key], slugOf, (s) => s.via);
   for (const [key, list] of tight) sortClaims(list, order[key], slugOf, (s) => s.via);
   for (const [key, list] of parts) {
-    sortClaims(list, order[key], (w) => w.slug, (w) => w.via);
+    sortClaims(
+      list,
+      order[key],
+      (w) => w.slug,
+      (w) => w.via,
+    );
   }
   return { phrases, tight, holding, lexicon: { phrases: parts, starts, near: new Map(), bySlug } };
 }

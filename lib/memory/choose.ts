@@ -60,7 +60,7 @@ const WEEK = 7;
 /** What was missed is wanted once right in the same session (learning-guidance, rules 5 and 10). */
 const MISSED_TODAY = 1.2;
 /** Entries judged anew for another day in one call, best first, so that a plan is quick on a phone. */
-const REFRESH = 10;
+const REFRESH = 6;
 
 export interface Chooser {
   /** Best first; entries that must wait (just asked, or alike to one first met today) are left out. */

@@ -1,6 +1,8 @@
-import { createChooser, type Today } from "./choose";
+import { type Choice, type Chooser, createChooser, type Situation } from "./choose";
+import { choosePrompt } from "./choose-prompt";
 import { dateOfDay, readDate } from "./day";
-import { calendarOf, candidatesOf, type Now, type PlanOptions } from "./plan";
+import type { PromptSeconds } from "./pace";
+import { calendarOf, candidatesOf, LAST_EVENING_SHARE, type Now, type PlanOptions } from "./plan";
 import { shareRange, stepOf } from "./readiness";
 
 /** Expected readiness of a set if the plan is kept up to and including one day, and nothing after it. */
@@ -43,8 +45,8 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
   const student = fold.student.fork();
   const from = fold.moment(now.at);
   const target = { days: Math.max(from.days, calendar.targetDays), study: from.study };
-  const practised = new Set(slugs.filter((slug) => (fold.entry(slug)?.rightDays.size ?? 0) > 0));
-  const step = (slug: string) => stepOf(student.recall(slug, target), practised.has(slug) ? 1 : 0);
+  const rightOnce = new Set(slugs.filter((slug) => (fold.entry(slug)?.rightDays.size ?? 0) > 0));
+  const step = (slug: string) => stepOf(student.recall(slug, target), rightOnce.has(slug) ? 1 : 0);
   const row = (day: number): ForecastDay => ({
     day,
     date: dateOfDay(day),
@@ -56,37 +58,59 @@ export function forecast(options: PlanOptions & { date: string; now: Now }): For
   if (calendar.daysLeft === null) return rows;
 
   const candidates = candidatesOf(items);
+  for (const candidate of candidates) candidate.seconds = secondsOf(candidate.id, options);
   const chooser = createChooser(student, candidates);
   const evenings = Math.min(LONGEST_DAYS, calendar.daysLeft);
   for (let k = 0; k < evenings; k += 1) {
-    const today: Today = {
-      day: calendar.day + k,
-      met: new Set(),
-      right: new Set(),
-      missed: new Map(),
-      recent: [],
-    };
-    const met = new Set<string>();
-    const at = { days: from.days + k, study: from.study };
-    const situation = {
-      now: at,
-      today,
-      daysLeft: calendar.daysLeft - k,
+    const day = calendar.day + k;
+    const daysLeft = calendar.daysLeft - k;
+    const situation: Situation = {
+      now: { days: from.days + k, study: from.study },
+      today: { day, met: new Set(), right: new Set(), missed: new Map(), recent: [] },
+      daysLeft,
       targetDays: target.days,
-      sessionsLeft: calendar.daysLeft - k - 1,
+      sessionsLeft: daysLeft - 1,
       secondsADay: minutes * 60,
     };
-    let left = minutes * 60;
-    for (const choice of chooser.rank(situation)) {
-      if (choice.seconds > left || choice.gain <= 0) continue;
-      if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today: { ...today, met } }))
-        continue;
-      if (choice.isNew) met.add(choice.id);
-      left -= choice.seconds;
-      student.imagine(choice.id, { at, day: today.day, knew: choice.recallNow, manner: "plain" });
-      practised.add(choice.id);
+    const spent = slugs.reduce((sum, slug) => sum + fold.secondsOn(day, slug), 0);
+    const budget = minutes * 60 * (daysLeft <= 1 ? LAST_EVENING_SHARE : 1) - spent;
+    const doneToday = (slug: string) => fold.entry(slug)?.rightDays.has(day) ?? false;
+    for (const choice of keepEvening({ chooser, situation, budget, doneToday })) {
+      const { now: at } = situation;
+      student.imagine(choice.id, { at, day, knew: choice.recallNow, manner: "plain" });
+      rightOnce.add(choice.id);
     }
-    rows.push(row(today.day));
+    rows.push(row(day));
   }
   return rows;
+}
+
+interface Evening {
+  chooser: Chooser;
+  situation: Situation;
+  budget: number;
+  doneToday: (slug: string) => boolean;
+}
+
+/** What one evening's plan would take up. */
+function keepEvening({ chooser, situation, budget, doneToday }: Evening): Choice[] {
+  const taken: Choice[] = [];
+  const met = new Set<string>();
+  const today = { ...situation.today, met };
+  let left = budget;
+  for (const choice of chooser.rank(situation)) {
+    if (choice.seconds > left || choice.gain <= 0 || doneToday(choice.id)) continue;
+    if (choice.isNew && situation.daysLeft <= 1) continue;
+    if (choice.isNew && chooser.meetsAlike(choice.id, { ...situation, today })) continue;
+    if (choice.isNew) met.add(choice.id);
+    left -= choice.seconds;
+    taken.push(choice);
+  }
+  return taken;
+}
+
+/** Seconds of the kind of prompt asked next, or of choosing a meaning. */
+function secondsOf(slug: string, { fold, items }: PlanOptions): PromptSeconds {
+  const asks = items.find((item) => item.slug === slug)?.asks ?? [];
+  return fold.pace.of(choosePrompt(fold.entry(slug), asks, 0.5) ?? "word>meaning");
 }

@@ -71,7 +71,7 @@ export interface CallSheet {
 /** Without a date, or after it, what is learnt is to last two weeks. */
 const OPEN_DAYS = 14;
 /** The last evening is short: what is within reach, then sleep (learning-guidance, rule 21). */
-const LAST_EVENING_SHARE = 0.5;
+export const LAST_EVENING_SHARE = 0.5;
 /** Not within reach on the last evening. */
 const OUT_OF_REACH = 0.25;
 
@@ -202,7 +202,14 @@ function todayOf(fold: LogFold, items: ReadonlyMap<string, PlanItem>, day: numbe
     if (entry.rightDays.has(day)) right.add(slug);
     else if (entry.missedOn?.day === day) missed.set(slug, fold.count() - entry.missedOn.position);
   }
-  return { day, met, right, missed, recent: fold.recent() };
+  // What was asked last on another day need not wait.
+  const recent = fold.recent().filter((slug) => isLastAsked(fold, slug, day));
+  return { day, met, right, missed, recent };
+}
+
+function isLastAsked(fold: LogFold, slug: string, day: number): boolean {
+  const last = fold.entry(slug)?.last;
+  return last !== undefined && dayOf(last) === day;
 }
 
 function kindsOf(
@@ -263,11 +270,13 @@ function inOrder(
   const within = useful.filter(
     (choice) => !choice.isNew && (choice.recallNow >= OUT_OF_REACH || today.missed.has(choice.id)),
   );
-  const safe = ranked.every(
+  const sure = ranked.every(
     ({ id, isNew, recallNow }) =>
       isNew || (recallNow >= THRESHOLDS.ready && fold.entry(id)?.missedOn === null),
   );
-  return safe ? [...within, ...useful.filter((choice) => choice.isNew)] : within;
+  return sure && today.missed.size === 0
+    ? [...within, ...useful.filter((choice) => choice.isNew)]
+    : within;
 }
 
 function whyOf(choice: Choice, fold: LogFold, today: Today): Why {

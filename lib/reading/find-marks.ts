@@ -1,6 +1,8 @@
 import { entryForSign, type Glossary, meantBy } from "../glossary/glossary";
 import type { Kind } from "../glossary/vocabulary";
 import type { Mark, Score } from "../score/model";
+import { explainUnknown } from "../words/explain-unknown";
+import type { Lexicon } from "../words/lexicon";
 import type { Phrase } from "./gather-phrases";
 import { comparePlaces } from "./place";
 import type { Found, Unknown } from "./reading";
@@ -82,10 +84,12 @@ export function findUnknown(
   score: Score,
   partIndex: number,
   phrases: readonly Phrase[],
+  lexicon: Lexicon,
 ): Unknown[] {
   return phrases.flatMap((phrase) =>
     phrase.words.unmatched.map((text) => ({
       text,
+      guess: explainUnknown(text, lexicon),
       partIndex,
       measureIndex: phrase.measureIndex,
       measureNumber: score.measures[phrase.measureIndex]?.number ?? "",

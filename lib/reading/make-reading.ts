@@ -34,7 +34,7 @@ export function makeReading(score: Score, lexicon: Lexicon, glossary: Glossary):
     found: score.parts
       .flatMap((_, p) => findMarks(score, p, phrases[p] ?? [], glossary))
       .sort((a, b) => a.partIndex - b.partIndex || comparePlaces(a, b)),
-    unknown: score.parts.flatMap((_, p) => findUnknown(score, p, phrases[p] ?? [])),
+    unknown: score.parts.flatMap((_, p) => findUnknown(score, p, phrases[p] ?? [], lexicon)),
     tempo: tempoLine(score, phrases, spanners, glossary),
     lines: staffLines(score, phrases, spanners, glossary),
     road,

@@ -5,6 +5,7 @@
  */
 import type { Kind, Language } from "../glossary/vocabulary";
 import type { Fraction, ScoreFormat, ScoreWarning, TimeSignature } from "../score/model";
+import type { UnknownGuess } from "../words/explain-unknown";
 
 /** A place in written order. */
 export interface Place {
@@ -72,6 +73,8 @@ export interface Found extends Place {
 
 export interface Unknown extends Place {
   text: string;
+  /** The reader's best guess, null when nothing can be said. */
+  guess: UnknownGuess | null;
   partIndex: number;
   measureNumber: string;
 }

@@ -26,13 +26,36 @@ export async function benchReading(): Promise<Row[]> {
   const toolkit = new VerovioToolkit(await createVerovioModule());
   const verovio = bestOf(1, () => void toolkit.loadData(xml));
   const size = `${(bytes.length / 1e6).toFixed(1)} MB MusicXML to a reading`;
-  rows.push({ what: `${size}, against Verovio's load`, ours: ms(ours), alternative: ms(verovio), ratio: times(ours, verovio) });
-  rows.push({ what: `${size}, against bare saxes`, ours: ms(ours), alternative: ms(floor), ratio: times(ours, floor) });
-  rows.push({ what: `${size}: memory grown`, ours: `${Math.round(grown)} MB`, alternative: "-", ratio: "-" });
+  rows.push({
+    what: `${size}, against Verovio's load`,
+    ours: ms(ours),
+    alternative: ms(verovio),
+    ratio: times(ours, verovio),
+  });
+  rows.push({
+    what: `${size}, against bare saxes`,
+    ours: ms(ours),
+    alternative: ms(floor),
+    ratio: times(ours, floor),
+  });
+  rows.push({
+    what: `${size}: memory grown`,
+    ours: `${Math.round(grown)} MB`,
+    alternative: "-",
+    ratio: "-",
+  });
   for (const megabytes of [0.5, 50]) {
     const other = new TextEncoder().encode(bigScore(megabytes));
     const time = bestOf(megabytes > 5 ? 1 : 3, () => {
-      makeReading(readScore(other, "other.musicxml", { measures: 1_000_000, bytes: 100_000_000, text: 100_000_000 } as object), lexicon, glossary);
+      makeReading(
+        readScore(other, "other.musicxml", {
+          measures: 1_000_000,
+          bytes: 100_000_000,
+          text: 100_000_000,
+        } as object),
+        lexicon,
+        glossary,
+      );
     });
     rows.push({
       what: `linear: ${megabytes} MB against 5 MB, a megabyte`,

@@ -14,7 +14,10 @@ const ROUNDS = 200;
 export function benchWords(): Row[] {
   if (!hasShared(FILE)) return [];
   const table = sharedText(FILE);
-  const lines = table.split("\n").slice(1).map((line) => line.split("\t")[0] ?? "");
+  const lines = table
+    .split("\n")
+    .slice(1)
+    .map((line) => line.split("\t")[0] ?? "");
   const find = (text: string) => readWords(text, lexicon).matches.map((m) => m.headword);
   const { precision, recall } = scoreDirections(table, find);
   const spent = bestOf(3, () => {

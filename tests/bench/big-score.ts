@@ -12,7 +12,15 @@ export function bigScore(megabytes: number): string {
   return parts.join("");
 }
 
-const WORDS = ["dolce", "cresc. poco a poco", "rit.", "a tempo", "con fuoco", "espress.", "Più mosso"];
+const WORDS = [
+  "dolce",
+  "cresc. poco a poco",
+  "rit.",
+  "a tempo",
+  "con fuoco",
+  "espress.",
+  "Più mosso",
+];
 const LEVELS = ["p", "mf", "f", "pp"];
 const STEPS = ["C", "D", "E", "F", "G", "A", "B"];
 

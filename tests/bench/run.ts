@@ -1,10 +1,15 @@
 /** `npm run bench`: what, this project, the alternative, ratio; all in one run on one machine. */
 import { benchReading } from "./bench-reading";
-import type { Row } from "./row";
 import { benchCommand, benchWords } from "./bench-words";
+import type { Row } from "./row";
 
 const rows: Row[] = [...benchWords(), ...(await benchReading()), ...benchCommand()];
-const head: Row = { what: "what", ours: "this project", alternative: "alternative", ratio: "ratio" };
+const head: Row = {
+  what: "what",
+  ours: "this project",
+  alternative: "alternative",
+  ratio: "ratio",
+};
 const table = [head, ...rows];
 const width = (key: keyof Row) => Math.max(...table.map((row) => row[key].length));
 const widths = { what: width("what"), ours: width("ours"), alternative: width("alternative") };

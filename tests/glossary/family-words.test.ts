@@ -32,6 +32,15 @@ describe("citeBriefly", () => {
   it("takes the author's last name and the year", () => {
     expect(citeBriefly("gehrkens-1914", sources)).toBe("Gehrkens 1914");
   });
+  it("takes the publisher where no author is named", () => {
+    const list = {
+      title: "A List",
+      year: 2024,
+      publisher: "Mill Race Band (print)",
+      used: "terms",
+    };
+    expect(citeBriefly("list", new Map([["list", list]]))).toBe("Mill Race Band 2024");
+  });
   it("gives an unknown key back", () => {
     expect(citeBriefly("nobody", sources)).toBe("nobody");
   });

@@ -188,6 +188,174 @@ little triangle over note | staccatissimo wedge; staccatissimo | symbol
 thin line then thick line at the very end | final barline | symbol
 line falling off the end of a note | fall-off | symbol
 small number above a note for a finger | fingering | symbol
+smorz. | smorzando | abbreviation
+stringendo molto | stringendo; molto | compound
+perd. | perdendosi | abbreviation
+allarg | allargando | abbreviation
+affrett. | affrettando | abbreviation
+D.S. | dal segno | abbreviation
+da capo al coda abbr dc al coda | da capo al coda; da capo | abbreviation
+ord. | modo ordinario | abbreviation
+nat. | naturale | abbreviation
+col leg | col legno | abbreviation
+Ped. | pedale; Pedal; pedal | abbreviation
+tutti unis. | tutti; unisono | compound
+rinf. | rinforzando | abbreviation
+sffz | sforzatissimo | abbreviation
+mp cresc | mezzo piano; crescendo | compound
+trattenooto | trattenuto | misspelling
+lahrgo | largo | misspelling
+lahrghetto | larghetto | misspelling
+lentoh | lento | misspelling
+prestow | presto | misspelling
+scherzandoe | scherzando | misspelling
+skertsando | scherzando | misspelling
+jokoso | giocoso | misspelling
+graziozo | grazioso | misspelling
+maystoso | maestoso | misspelling
+leggeeairo | leggiero | misspelling
+kon moto | con moto | misspelling
+kon sordino | con sordino | misspelling
+andantey | andante | misspelling
+moltoh | molto | misspelling
+assigh | assai | misspelling
+nontropo | non troppo | misspelling
+poko a poko | poco a poco | misspelling
+pew mosso | più mosso | misspelling
+alargand | allargando | misspelling
+ritenooto | ritenuto | misspelling
+accellarando | accelerando | misspelling
+diminuendoe | diminuendo | misspelling
+morrendo | morendo | misspelling
+calondo | calando | misspelling
+portammento | portamento | misspelling
+trillow | trillo; trill | misspelling
+tremelow | tremolo | misspelling
+glissondo | glissando | misspelling
+obligatto | obbligato | misspelling
+capriciosso | capriccioso | misspelling
+religiozo | religioso | misspelling
+sostenutoe | sostenuto | misspelling
+veevo | vivo | misspelling
+tray veet | très vite; très; vite | misspelling
+lontemon | lentement | misspelling
+mowderay | modéré | misspelling
+sourdeen | sourdine | misspelling
+ainyg | innig | misspelling
+gemutlick | gemütlich | misspelling
+krefftig | kräftig | misspelling
+langsum | langsam | misspelling
+mit ausdruk | mit Ausdruck | misspelling
+etvas | etwas | misspelling
+zart lich | zärtlich | misspelling
+ariosa | arioso | inflection
+bewegten | bewegt | inflection
+animez | animez; animé | inflection
+capricciosa | capriccioso | inflection
+dolorosamente | doloroso | inflection
+festlichen feierlichen | feierlich | inflection
+gravi | grave | inflection
+lebendige lebhaftes | lebhaft | inflection
+mesta | mesto | inflection
+nobili | nobile | inflection
+pomposa | pomposo | inflection
+rallentato | rallentando | inflection
+religiosa | religioso | inflection
+rythmée | rythmé | inflection
+sostenuti | sostenuto | inflection
+sonora | sonoro | inflection
+tenera | teneramente; tenero | inflection
+tranquillamente | tranquillo | inflection
+vigorosa | vigoroso | inflection
+zartes | zart | inflection
+poco meno allegro | poco; meno; allegro | compound
+pizz. e marc. | pizzicato; marcato | compound
+assez lent | assez; lent | compound
+con moto ma non troppo | con moto; ma non troppo | compound
+doux et expressif | doux; expressif | compound
+etwas bewegter | etwas; bewegter | compound
+ff sempre | fortissimo; sempre | compound
+largo e sostenuto | largo; sostenuto | compound
+leicht und zart | leicht; zart | compound
+mp espressivo | mezzo piano; espressivo | compound
+più mosso e con fuoco | più mosso; con fuoco | compound
+plus animé et plus fort | plus animé; plus; plus fort | compound
+poco rall. | poco; rallentando | compound
+senza rit. | senza; ritardando; ritenuto | compound
+sul G espressivo | sul G; espressivo | compound
+tutti pizz | tutti; pizzicato | compound
+vivo e leggero | vivo; leggiero | compound
+a slow waltz | waltz; valse; tempo di valse; lento | meaning
+become faster and faster | accelerando; stringendo; affrettando | meaning
+with the wood of the bow | col legno | meaning
+play short notes | staccato; staccatissimo | meaning
+press the soft pedal | una corda | meaning
+very short and detached | staccatissimo | meaning
+a little faster | poco più mosso; più mosso | meaning
+moderate speed | moderato; mässig; modéré; tempo ordinario | meaning
+with spirit | con spirito; spiritoso; con brio | meaning
+in the style of a march | alla marcia; marschmässig; marcia; marziale; tempo di marcia | meaning
+without vibrato | senza vibrato | meaning
+expressively | espressivo; con espressione; expressif; ausdrucksvoll; mit Ausdruck | meaning
+heavy and slow | pesante; grave; schwer; schleppend | meaning
+very lively | vivacissimo; vivace; allegro vivace | meaning
+sweet and gentle | dolce; douce; soave; dolcemente; doux | meaning
+whispering | sotto voce; flüsternd; mormorando | meaning
+play as written again, not an octave up | loco | meaning
+every player gets their own line | divisi | meaning
+agitated | agitato; agité; aufgeregt | meaning
+bring this part out | en dehors; hervortretend; Hauptstimme | meaning
+broadening | allargando; slargando; élargir; verbreitern; élargissez | meaning
+bouncy bow | spiccato; saltando; sautillé; jeté | meaning
+calm | calmo; tranquillo; ruhig; calme; quieto; tranquille | meaning
+joyful | gioioso; joyeux; freudig; giocoso; fröhlich | meaning
+noble | nobile; nobilmente | meaning
+passionate | appassionato; passionato; leidenschaftlich; passionné; con passione | meaning
+less loud | meno forte | meaning
+same as before | simile; come prima; come sopra; wie vorher | meaning
+first time through only | first ending; prima volta; second time only | meaning
+skip to the ending section | coda; al coda; to coda | meaning
+everyone plays the same notes | unisono; tutti; zusammen | meaning
+sliding between notes | glissando; portamento | meaning
+quickly repeat the same note | tremolo; tremolando | meaning
+switch back and forth quickly with the note above | trill; trillo; Triller | meaning
+half as loud | mezzo forte; mezza voce; mezzo | meaning
+at a comfortable speed | comodo; tempo comodo | meaning
+french for very | très | meaning
+german for lively | lebhaft; munter; belebt | meaning
+german word for always | immer | meaning
+italian for sweet | dolce | meaning
+french for soft | doux; douce; doucement | meaning
+bold and determined | risoluto; deciso; entschlossen | meaning
+in a mysterious way | misterioso; geheimnisvoll; mystérieux | meaning
+circle above a note on trumpet | open | symbol
+plus sign above trumpet note | stopped | symbol
+dot inside half circle | fermata | symbol
+line with a dot under it above a note | line with dot; portato | symbol
+little hat over a note | hat accent; marcato | symbol
+long curved line over a whole phrase | phrase mark; slur | symbol
+two vertical lines one thick | final barline | symbol
+letter n upside down square | down-bow | symbol
+zigzag line next to a chord | arpeggio | symbol
+wiggle above a note with a stroke | mordent | symbol
+S with a line and dots | segno | symbol
+oval with a cross in it | coda | symbol
+tick above the staff | breath tick; breath mark | symbol
+big rest with number 8 above | multimeasure rest | symbol
+letter tr and wavy line | trill; trill line | symbol
+8va with dashed line below the notes | octave line below; ottava bassa | symbol
+two note heads equal sign swing | swing | symbol
+half note equals 60 | metronome mark | symbol
+3 with a bracket | triplet | symbol
+diagonal line between two notes | glissando; portamento; slide line | symbol
+double dots and thin thick lines | repeat sign | symbol
+curve from one note to the same note | tie | symbol
+tiny note before the main note | grace note; acciaccatura; appoggiatura | symbol
+dot to the right of a note | dotted note | symbol
+c on the staff with slash | cut time | symbol
+lines through the stem of a note | tremolo; measured tremolo; roll; flutter tongue | symbol
+number in a box | rehearsal mark | symbol
+f under the staff | forte | symbol
 `;
 
 const UNTOUCHED = `

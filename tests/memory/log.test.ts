@@ -9,7 +9,11 @@ const log = fc.array(answerArbitrary, { maxLength: 25 });
 
 describe("mergeLogs", () => {
   it("is commutative, even where one id has two contents (property)", () => {
-    fc.assert(fc.property(log, log, (a, b) => { expect(mergeLogs(a, b)).toEqual(mergeLogs(b, a)); }));
+    fc.assert(
+      fc.property(log, log, (a, b) => {
+        expect(mergeLogs(a, b)).toEqual(mergeLogs(b, a));
+      }),
+    );
   });
   it("is associative (property)", () => {
     fc.assert(
@@ -21,13 +25,21 @@ describe("mergeLogs", () => {
     );
   });
   it("is idempotent (property)", () => {
-    fc.assert(fc.property(log, (a) => { expect(mergeLogs(mergeLogs(a), a, a)).toEqual(mergeLogs(a)); }));
+    fc.assert(
+      fc.property(log, (a) => {
+        expect(mergeLogs(mergeLogs(a), a, a)).toEqual(mergeLogs(a));
+      }),
+    );
   });
   it("does not depend on order (property)", () => {
     const shuffled = log.chain((a) =>
       fc.tuple(fc.constant(a), fc.shuffledSubarray(a, { minLength: a.length })),
     );
-    fc.assert(fc.property(shuffled, ([a, b]) => { expect(mergeLogs(b)).toEqual(mergeLogs(a)); }));
+    fc.assert(
+      fc.property(shuffled, ([a, b]) => {
+        expect(mergeLogs(b)).toEqual(mergeLogs(a));
+      }),
+    );
   });
   it("holds every id once, in order (property)", () => {
     fc.assert(

@@ -43,7 +43,9 @@ describe("activation model", () => {
     expect(cases.length).toBeGreaterThan(3);
     for (const row of cases) {
       const decays = decaysOf(row.practiceTimes, ACTIVATION_2005);
-      decays.forEach((d, i) => expect(Math.abs(d - (row.decays[i] ?? 0))).toBeLessThanOrEqual(tol));
+      for (const [i, d] of decays.entries()) {
+        expect(Math.abs(d - (row.decays[i] ?? 0))).toBeLessThanOrEqual(tol);
+      }
       for (const test of row.tests) {
         const m = activationAt(row.practiceTimes, decays, test.t) + row.beta;
         expect(Math.abs(m - test.m)).toBeLessThanOrEqual(tol);
@@ -106,9 +108,9 @@ describe("every model", () => {
   it("keeps a faster forgetter below a slower one", () => {
     const makers = [createHoldModel, createActivationModel, createHalfLifeModel];
     for (const make of makers) {
-      const after = (rate: number) =>
+      const kept = (rate: number) =>
         make(rate, 1).first(practice(0, 1)).recall({ days: 6, study: 0 });
-      expect(after(1.5)).toBeLessThan(after(0.7));
+      expect(kept(1.5)).toBeLessThan(kept(0.7));
     }
   });
 });

@@ -109,7 +109,11 @@ const CHECKS: Record<string, (p: Piece, at: Passage, q: Question, say: string) =
     for (const m of question.right) {
       const marks = marksAt(piece, passage, m);
       const turns = marks.some(
-        (k) => LEVEL.test(k.element) || /^(?:s?f{1,2}z|sf|rfz?|fz)$/.test(k.element) || k.element === "words" || (k.element === "wedge" && k.role === "start"),
+        (k) =>
+          LEVEL.test(k.element) ||
+          /^(?:s?f{1,2}z|sf|rfz?|fz)$/.test(k.element) ||
+          k.element === "words" ||
+          (k.element === "wedge" && k.role === "start"),
       );
       expect(turns, `${say}: nothing turns in measure index ${m}`).toBe(true);
     }
@@ -119,7 +123,8 @@ const CHECKS: Record<string, (p: Piece, at: Passage, q: Question, say: string) =
     const printed = new Set<string>();
     for (let m = passage.from; m <= passage.to; m += 1) {
       for (const k of marksAt(piece, passage, m)) {
-        if (k.role !== "stop" && (k.staff === null || k.staff === passage.staff)) printed.add(k.element);
+        if (k.role !== "stop" && (k.staff === null || k.staff === passage.staff))
+          printed.add(k.element);
       }
     }
     const shown = question.options.map((o) => o.id);
@@ -127,14 +132,18 @@ const CHECKS: Record<string, (p: Piece, at: Passage, q: Question, say: string) =
   },
   "tempo-number": (piece, _passage, question, say) => {
     if (question.form !== "number") return;
-    const printed = piece.score.parts.flatMap((p) => p.marks).some((m) => m.metronome?.perMinute === question.right || m.metronome?.equals);
+    const printed = piece.score.parts
+      .flatMap((p) => p.marks)
+      .some((m) => m.metronome?.perMinute === question.right || m.metronome?.equals);
     expect(printed, say).toBe(true);
   },
   "road-next": (piece, passage, question, say) => {
     if (question.form !== "one" || question.right === "end") return;
     const next = Number(question.right);
     expect(next >= 0 && next < piece.score.measures.length, say).toBe(true);
-    const steps = piece.reading.playingOrder.some((m, i, all) => m >= passage.from && m <= passage.to && all[i + 1] === next);
+    const steps = piece.reading.playingOrder.some(
+      (m, i, all) => m >= passage.from && m <= passage.to && all[i + 1] === next,
+    );
     expect(steps, say).toBe(true);
   },
 };
@@ -142,15 +151,23 @@ const CHECKS: Record<string, (p: Piece, at: Passage, q: Question, say: string) =
 describe("askPassage", () => {
   const random = createRandom(SEED);
   let asked = 0;
-  it.each(pieces.map((p) => [p.name, p] as const))("%s: every answer is borne out by the file", (_, piece) => {
-    piece.reading.parts.forEach((_part, partIndex) => {
-      for (const passage of choosePassages(piece.reading, partIndex, () => 1).slice(0, 12)) {
-        const questions = askPassage({ reading: piece.reading, passage, entries: glossary.bySlug, random });
-        asked += questions.length;
-        for (const question of questions) check(piece, passage, question);
-      }
-    });
-  });
+  it.each(pieces.map((p) => [p.name, p] as const))(
+    "%s: every answer is borne out by the file",
+    (_, piece) => {
+      piece.reading.parts.forEach((_part, partIndex) => {
+        for (const passage of choosePassages(piece.reading, partIndex, () => 1).slice(0, 12)) {
+          const questions = askPassage({
+            reading: piece.reading,
+            passage,
+            entries: glossary.bySlug,
+            random,
+          });
+          asked += questions.length;
+          for (const question of questions) check(piece, passage, question);
+        }
+      });
+    },
+  );
   it("asks enough to mean something", () => {
     console.log(`askPassage: ${asked} questions over ${pieces.length} scores, seed ${SEED}`);
     expect(asked).toBeGreaterThan(50);

@@ -285,11 +285,14 @@ describe("readScore › equal music in MusicXML and MEI", () => {
     expect(measureKeys(fromMei)).toEqual(measureKeys(fromMusicXml));
   });
 
-  it.each(["triplet and grace note", "tremolo", "slur, tie and trill"])("same notes: %s", (name) => {
-    const pair = PAIRS[name];
-    const fromMusicXml = read(musicXml(...(pair?.musicxml ?? [])));
-    const fromMei = read(mei(pair?.mei ?? []), "test.mei");
-    expect(noteKeys(fromMusicXml)).toHaveLength(pair === PAIRS["triplet and grace note"] ? 6 : 4);
-    expect(noteKeys(fromMei)).toEqual(noteKeys(fromMusicXml));
-  });
+  it.each(["triplet and grace note", "tremolo", "slur, tie and trill"])(
+    "same notes: %s",
+    (name) => {
+      const pair = PAIRS[name];
+      const fromMusicXml = read(musicXml(...(pair?.musicxml ?? [])));
+      const fromMei = read(mei(pair?.mei ?? []), "test.mei");
+      expect(noteKeys(fromMusicXml)).toHaveLength(pair === PAIRS["triplet and grace note"] ? 6 : 4);
+      expect(noteKeys(fromMei)).toEqual(noteKeys(fromMusicXml));
+    },
+  );
 });

@@ -6,7 +6,9 @@ import type { LaneName } from "./layout-ribbon";
 import type { PrintedMark } from "./printed-marks";
 
 /** What holds at the left edge though its mark is out of sight. */
-export type Carried = Partial<Record<LaneName, { text: string; lang: string; glyph: string | null }>>;
+export type Carried = Partial<
+  Record<LaneName, { text: string; lang: string; glyph: string | null }>
+>;
 
 interface CarriedContext {
   reading: Reading;
@@ -39,7 +41,9 @@ export function carriedAt(edge: number, context: CarriedContext): Carried {
     carried.dynamics = { text: dynamic.level, lang: "it", glyph };
   }
   for (const axis of ["articulation", "character", "technique"] as const) {
-    const words = force[axis].filter((w) => w.source < index && isPast({ measureIndex: w.source, onset: [0, 1] }));
+    const words = force[axis].filter(
+      (w) => w.source < index && isPast({ measureIndex: w.source, onset: [0, 1] }),
+    );
     const [first] = words;
     if (!first) continue;
     const lang = entryOf(first.slug)?.lang ?? "it";

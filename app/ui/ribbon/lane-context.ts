@@ -1,10 +1,10 @@
 import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { Axis, Kind } from "@/lib/glossary/vocabulary";
-import type { MannerState, Place, Reading, StaffLine } from "@/lib/reading/reading";
 import { samePlace } from "@/lib/reading/place";
+import type { MannerState, Place, Reading, StaffLine } from "@/lib/reading/reading";
 import type { Columns, RowItem } from "./layout-columns";
 import type { PrintedMark } from "./printed-marks";
-import { line, type Face, type Shape } from "./shapes";
+import { type Face, line, type Shape } from "./shapes";
 import { textWidth } from "./text-width";
 
 /** All a lane is drawn from. */
@@ -20,6 +20,8 @@ export interface LaneContext {
 /** One lane, drawn from its own top edge down. */
 export interface Lane {
   height: number;
+  /** The height at which its name stands: that of what it shows. */
+  nameAt: number;
   shapes: Shape[];
 }
 

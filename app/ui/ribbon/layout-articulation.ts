@@ -12,9 +12,9 @@ const WORDS_ROW = 24;
 const SLURS_ROW = 15;
 const NOTES_ROW = 28;
 const EMPTY = 30;
-const GLYPH_SIZE = 25;
+const GLYPH_SIZE = 30;
 /** Room a note with a sign takes, so that neighbours stay apart. */
-const NOTE_ROOM = 11.5;
+const NOTE_ROOM = 12.5;
 const DOT = 1.9;
 const BAR_WIDTH = 9;
 const STACK_GAP = 2.6;
@@ -93,7 +93,10 @@ export function layoutArticulation(
     }
     top += NOTES_ROW;
   }
-  return { height: Math.max(EMPTY, top + 6), shapes };
+  const nameAt = notes.length > 0 ? top - NOTES_ROW / 2 - 2 : slurs.length > 0 ? top - 6 : 13;
+  // Under the name there is room for the word that is carried on.
+  const least = Math.max(EMPTY, states.length > 0 ? nameAt + 29 : 0);
+  return { height: Math.max(least, top + 6), nameAt, shapes };
 }
 
 /** An engraved slur: thin at its ends, thickest in the middle, flatter the longer it is. */
@@ -158,5 +161,12 @@ function dot(x: number, y: number): PathShape {
 
 function bar(x: number, y: number): PathShape {
   const [x0, x1] = [x - BAR_WIDTH / 2, x + BAR_WIDTH / 2];
-  return { kind: "path", d: `M${num(x0)} ${num(y)}H${num(x1)}`, x0, x1, stroke: "ink", weight: 1.8 };
+  return {
+    kind: "path",
+    d: `M${num(x0)} ${num(y)}H${num(x1)}`,
+    x0,
+    x1,
+    stroke: "ink",
+    weight: 1.8,
+  };
 }

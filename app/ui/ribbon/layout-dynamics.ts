@@ -1,6 +1,6 @@
 import type { DynamicState } from "@/lib/reading/reading";
 import type { Lane, LaneContext } from "./lane-context";
-import { laneOf, wordItems, wordShape, type WordItem } from "./lane-context";
+import { laneOf, type WordItem, wordItems, wordShape } from "./lane-context";
 import { type Columns, placeRow, type RowItem } from "./layout-columns";
 import type { PrintedMark } from "./printed-marks";
 import { num, type PathShape, type Shape } from "./shapes";
@@ -43,7 +43,7 @@ const ATTACKS: Readonly<Record<string, string>> = {
   sffz: "ff",
 };
 /** An attack stands out from the band by at least so much, and is over within this width. */
-const LEAST_SPIKE = 8;
+const LEAST_SPIKE = 13;
 const SPIKE_WIDTH = 13;
 
 export interface LetterItem extends RowItem {
@@ -83,7 +83,7 @@ export function isForStaff(mark: PrintedMark, staff: number): boolean {
 export function layoutDynamics(context: LaneContext, columns: Columns): Lane {
   const states = context.line?.dynamics ?? [];
   const shapes: Shape[] = [];
-  bandPieces(states, columns).forEach((piece) => shapes.push(bandShape(piece)));
+  for (const piece of bandPieces(states, columns)) shapes.push(bandShape(piece));
   for (const state of states) {
     const spike = spikeOf(state, states, columns);
     if (spike) shapes.push(spike);
@@ -108,7 +108,7 @@ export function layoutDynamics(context: LaneContext, columns: Columns): Lane {
       tone: "ink",
     });
   });
-  return { height: HEIGHT, shapes };
+  return { height: HEIGHT, nameAt: MIDDLE, shapes };
 }
 
 interface BandPiece {
@@ -180,7 +180,7 @@ function stepped(from: number, step: 1 | -1): number {
 function bandShape({ x0, x1, from, to, sure }: BandPiece): PathShape {
   const [a, b] = [from / 2, to / 2];
   const d = `M${num(x0)} ${num(MIDDLE - a)}L${num(x1)} ${num(MIDDLE - b)}V${num(MIDDLE + b)}L${num(x0)} ${num(MIDDLE + a)}Z`;
-  if (sure) return { kind: "path", d, x0, x1, fill: "ink" };
+  if (sure) return { kind: "path", d, x0, x1, fill: "band" };
   // Open ends: two edges, no sides.
   const edges = `M${num(x0)} ${num(MIDDLE - a)}L${num(x1)} ${num(MIDDLE - b)}M${num(x0)} ${num(MIDDLE + a)}L${num(x1)} ${num(MIDDLE + b)}`;
   return { kind: "path", d: edges, x0, x1, stroke: "ink", weight: 1.1, dash: "3 3" };
@@ -198,7 +198,9 @@ function spikeOf(
   const height = Math.max(THICKNESS[level] ?? 0, after + LEAST_SPIKE) / 2;
   const x = columns.x(state);
   const base = after / 2;
-  // Two thorns, up and down: a stroke that is over at once.
-  const d = `M${num(x)} ${num(MIDDLE - height)}Q${num(x + 2.5)} ${num(MIDDLE - base - 1)} ${num(x + SPIKE_WIDTH)} ${num(MIDDLE - base)}V${num(MIDDLE + base)}Q${num(x + 2.5)} ${num(MIDDLE + base + 1)} ${num(x)} ${num(MIDDLE + height)}Z`;
-  return { kind: "path", d, x0: x, x1: x + SPIKE_WIDTH, fill: "ink" };
+  // Two thorns, up and down: a stroke that is over at once. They reach into the band, so that no seam shows.
+  const thorn = (side: 1 | -1) =>
+    `M${num(x)} ${num(MIDDLE + side * height)}Q${num(x + 2.5)} ${num(MIDDLE + side * (base + 1))} ${num(x + SPIKE_WIDTH)} ${num(MIDDLE + side * base)}L${num(x)} ${num(MIDDLE + side * Math.max(0, base - 1))}Z`;
+  const d = thorn(-1) + thorn(1);
+  return { kind: "path", d, x0: x, x1: x + SPIKE_WIDTH, fill: "band" };
 }

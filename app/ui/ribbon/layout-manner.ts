@@ -10,6 +10,8 @@ import { glyphBox, glyphWidth } from "./text-width";
 const WORDS_ROW = 26;
 const SIGNS_ROW = 30;
 const EMPTY = 30;
+/** A lane that carries words on has its name and the carried word under one another. */
+const CARRIES = 44;
 const GLYPH_SIZE = 22;
 /** Signs with a beginning and an end are drawn with a line to it. */
 const SPANNING = new Set(["octave-shift", "pedal", "wavy-line"]);
@@ -24,7 +26,7 @@ export function layoutCharacter(context: LaneContext, columns: Columns): Lane {
   const states = context.line?.character ?? [];
   const xs = placeRow(columns, items);
   const shapes = wordsWithHolds(items, xs, states, { columns, y: 20 });
-  return { height: 32, shapes };
+  return { height: items.length > 0 || states.length > 0 ? CARRIES : EMPTY, nameAt: 15, shapes };
 }
 
 export interface TechniqueItems {
@@ -67,25 +69,38 @@ export function layoutTechnique(
       const box = glyphBox(glyph, GLYPH_SIZE);
       const y = top + SIGNS_ROW - 8 - (box?.bottom ?? 0);
       const left = x - (box?.left ?? 0);
-      shapes.push({ kind: "glyph", name: glyph, size: GLYPH_SIZE, x: left, y, x0: x, x1: x + width, tone: "ink" });
+      shapes.push({
+        kind: "glyph",
+        name: glyph,
+        size: GLYPH_SIZE,
+        x: left,
+        y,
+        x0: x,
+        x1: x + width,
+        tone: "ink",
+      });
       const end = spanEnd(mark, context, columns);
       if (end !== null && end > x + width + 8) {
         const at = top + SIGNS_ROW - 12;
-        shapes.push(line([x + width + 4, at], [end, at], { stroke: "soft", weight: 1, dash: "4 3" }));
+        shapes.push(
+          line([x + width + 4, at], [end, at], { stroke: "soft", weight: 1, dash: "4 3" }),
+        );
       }
     });
     top += SIGNS_ROW;
   }
-  return { height: Math.max(EMPTY, top + 6), shapes };
+  const least = states.length > 0 ? CARRIES : EMPTY;
+  return { height: Math.max(least, top + 6), nameAt: 15, shapes };
 }
 
-function spanEnd(mark: PrintedMark, { reading, partIndex }: LaneContext, columns: Columns): number | null {
+function spanEnd(
+  mark: PrintedMark,
+  { reading, partIndex }: LaneContext,
+  columns: Columns,
+): number | null {
   if (mark.sign === null || !SPANNING.has(mark.sign)) return null;
   const span = reading.spans.find(
-    (s) =>
-      s.element === mark.sign &&
-      s.partIndex === partIndex &&
-      samePlace(s.from, mark),
+    (s) => s.element === mark.sign && s.partIndex === partIndex && samePlace(s.from, mark),
   );
   return span ? columns.x(span.to) + 4 : null;
 }

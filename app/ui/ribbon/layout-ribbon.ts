@@ -9,7 +9,7 @@ import { characterItems, layoutCharacter, layoutTechnique, techniqueItems } from
 import { gatherRoad, layoutRoad, roadDemand } from "./layout-road";
 import { layoutTempo, tempoItems } from "./layout-tempo";
 import { type PrintedMark, printedMarks } from "./printed-marks";
-import type { Shape } from "./shapes";
+import { num, type PathShape, type Shape } from "./shapes";
 import { textWidth } from "./text-width";
 
 export type LaneName = Axis | "marks";
@@ -27,12 +27,17 @@ export interface Ribbon {
   height: number;
   columns: Columns;
   lanes: PlacedLane[];
-  /** Measure numbers and rehearsal marks over the lanes. */
+  /** Rehearsal marks beside the measure numbers. */
   heads: Shape[];
+  /** Barlines through all lanes, broken where words stand across them. */
+  rules: PathShape[];
 }
 
 export const HEAD_HEIGHT = 24;
 const MARKS_HEIGHT = 30;
+/** What a line of words covers over and under its baseline. */
+const TEXT_UP = 13;
+const TEXT_DOWN = 5;
 
 interface RibbonOptions {
   partIndex: number;
@@ -79,7 +84,7 @@ export function layoutRibbon(reading: Reading, options: RibbonOptions): Ribbon {
     character: layoutCharacter(context, columns),
     technique: layoutTechnique(context, columns, technique),
     road: layoutRoad(road, columns),
-    marks: { height: MARKS_HEIGHT, shapes: [] },
+    marks: { height: MARKS_HEIGHT, nameAt: 15, shapes: [] },
   };
   let top = HEAD_HEIGHT;
   const placed = LANES.map((name): PlacedLane => {
@@ -95,7 +100,43 @@ export function layoutRibbon(reading: Reading, options: RibbonOptions): Ribbon {
     columns,
     lanes: placed,
     heads: rehearsalShapes(marks, columns),
+    rules: barlines(columns, placed, top),
   };
+}
+
+/** A barline through all lanes; words that run across one keep their own paper. */
+function barlines({ edges }: Columns, lanes: readonly PlacedLane[], bottom: number): PathShape[] {
+  const gaps = new Map<number, (readonly [number, number])[]>();
+  for (const { top, shapes } of lanes) {
+    for (const shape of shapes) {
+      if (shape.kind !== "text") continue;
+      const gap = [top + shape.y - TEXT_UP, top + shape.y + TEXT_DOWN] as const;
+      for (let i = firstFrom(edges, shape.x0 - 2); (edges[i] ?? Infinity) < shape.x1 + 2; i += 1) {
+        gaps.set(i, [...(gaps.get(i) ?? []), gap]);
+      }
+    }
+  }
+  return edges.slice(1).map((x, i): PathShape => {
+    let d = "";
+    let y = HEAD_HEIGHT - 3;
+    for (const [from, to] of (gaps.get(i + 1) ?? []).sort((a, b) => a[0] - b[0])) {
+      if (from > y) d += `M${num(x)} ${num(y)}V${num(from)}`;
+      y = Math.max(y, to);
+    }
+    if (bottom > y) d += `M${num(x)} ${num(y)}V${num(bottom)}`;
+    return { kind: "path", d, x0: x, x1: x, stroke: "rule", weight: 1 };
+  });
+}
+
+/** Index of the first edge at or after a place. */
+function firstFrom(edges: readonly number[], x: number): number {
+  let [low, high] = [0, edges.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((edges[middle] ?? 0) < x) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Rehearsal letters in their box, after the measure's number. */
@@ -105,6 +146,15 @@ function rehearsalShapes(marks: readonly PrintedMark[], columns: Columns): Shape
     .map((mark): Shape => {
       const x = columns.x({ measureIndex: mark.measureIndex, onset: [0, 1] }) + 24;
       const text = mark.head.text;
-      return { kind: "text", x, y: 15, x0: x, x1: x + textWidth(text, "mark"), text, face: "mark", tone: "ink" };
+      return {
+        kind: "text",
+        x,
+        y: 15,
+        x0: x,
+        x1: x + textWidth(text, "mark"),
+        text,
+        face: "mark",
+        tone: "ink",
+      };
     });
 }

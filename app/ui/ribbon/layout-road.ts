@@ -151,7 +151,7 @@ export function layoutRoad({ stops, endings }: Road, columns: Columns): Lane {
       end = start - 2;
     }
   }
-  return { height: top + 38, shapes };
+  return { height: top + 38, nameAt: base - 5, shapes };
 }
 
 function pieceShape(piece: Piece, x: number, base: number): Shape {
@@ -164,7 +164,16 @@ function pieceShape(piece: Piece, x: number, base: number): Shape {
     return { kind: "glyph", name, size, x: left, y: base - 5 - middle, tone: "ink", ...reach };
   }
   if (piece.kind === "words") {
-    return { kind: "text", x, y: base, text: piece.text, face: "term", tone: "ink", lang: piece.lang, ...reach };
+    return {
+      kind: "text",
+      x,
+      y: base,
+      text: piece.text,
+      face: "term",
+      tone: "ink",
+      lang: piece.lang,
+      ...reach,
+    };
   }
   return { kind: "text", x, y: base - 0.5, text: piece.text, face: "read", tone: "ink", ...reach };
 }
@@ -176,6 +185,15 @@ function bracket(x0: number, x1: number, text: string): Shape[] {
   const width = textWidth(text, "read");
   return [
     { kind: "path", d, x0: left, x1: right, stroke: "ink", weight: 1 },
-    { kind: "text", x: left + 5, y: BRACKET + 2, x0: left + 5, x1: left + 5 + width, text, face: "read", tone: "ink" },
+    {
+      kind: "text",
+      x: left + 5,
+      y: BRACKET + 2,
+      x0: left + 5,
+      x1: left + 5 + width,
+      text,
+      face: "read",
+      tone: "ink",
+    },
   ];
 }

@@ -16,10 +16,12 @@ const BELOW = 15;
 const HEIGHT = 72;
 /** A piece of one speed still leaves room for a rit. to sink: the scale covers at least so many steps. */
 const LEAST_STEPS = 3.2;
-const NOTE_SIZE = 15;
+const NOTE_SIZE = 17;
+/** Between the note and its number. */
+const NOTE_GAP = 4;
 
 /** The metronome glyph of each MusicXML note type. */
-const NOTES: Readonly<Record<string, string>> = {
+export const BEAT_GLYPHS: Readonly<Record<string, string>> = {
   breve: "metNoteDoubleWhole",
   whole: "metNoteWhole",
   half: "metNoteHalfUp",
@@ -65,15 +67,15 @@ function wordItem(mark: PrintedMark): TempoItem {
 }
 
 function noteOf({ beat }: TempoState): TempoItem["note"] {
-  const glyph = beat ? NOTES[beat.unit] : undefined;
+  const glyph = beat ? BEAT_GLYPHS[beat.unit] : undefined;
   const number = beat?.text ?? beat?.perMinute?.toString();
   if (!beat || !glyph || number === undefined) return null;
-  return { glyph, dots: beat.dots, number: ` = ${number}` };
+  return { glyph, dots: beat.dots, number: `= ${number}` };
 }
 
 function noteWidth(note: NonNullable<TempoItem["note"]>): number {
   const dots = note.dots * 5;
-  return glyphWidth(note.glyph, NOTE_SIZE) + dots + textWidth(note.number, "read");
+  return glyphWidth(note.glyph, NOTE_SIZE) + dots + NOTE_GAP + textWidth(note.number, "read");
 }
 
 /** Tempo as a line: height is speed, slowing sinks, a restored speed jumps back. */
@@ -109,7 +111,7 @@ export function layoutTempo(context: LaneContext, columns: Columns): Lane {
     const rises = level !== undefined && level.to > level.from;
     shapes.push(...itemShapes(item, xs[i] ?? 0, rises ? y + BELOW : y - ABOVE));
   });
-  return { height: HEIGHT, shapes };
+  return { height: HEIGHT, nameAt: HIGH + 4, shapes };
 }
 
 /** Flat first and flat last, as a change is felt. */
@@ -154,7 +156,16 @@ function itemShapes(item: TempoItem, x: number, y: number): Shape[] {
 function noteShapes(note: NonNullable<TempoItem["note"]>, x: number, y: number): Shape[] {
   const glyph = (name: string, at: number): Shape => {
     const width = glyphWidth(name, NOTE_SIZE);
-    return { kind: "glyph", x: at, y: y - 1, x0: at, x1: at + width, name, size: NOTE_SIZE, tone: "ink" };
+    return {
+      kind: "glyph",
+      x: at,
+      y: y - 1,
+      x0: at,
+      x1: at + width,
+      name,
+      size: NOTE_SIZE,
+      tone: "ink",
+    };
   };
   const shapes = [glyph(note.glyph, x)];
   let at = x + glyphWidth(note.glyph, NOTE_SIZE);
@@ -162,6 +173,7 @@ function noteShapes(note: NonNullable<TempoItem["note"]>, x: number, y: number):
     shapes.push(glyph("metAugmentationDot", at + 1.5));
     at += 5;
   }
+  at += NOTE_GAP;
   const width = textWidth(note.number, "read");
   shapes.push({
     kind: "text",

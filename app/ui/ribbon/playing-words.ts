@@ -12,10 +12,10 @@ export interface WayOn {
  * Measures after which playing does not always go to the next one.
  * @returns ways on in the order they are taken, equal ones in a row counted once
  */
-export function waysOn({ playingOrder, measures }: Pick<Reading, "playingOrder" | "measures">): Map<
-  number,
-  WayOn[]
-> {
+export function waysOn({
+  playingOrder,
+  measures,
+}: Pick<Reading, "playingOrder" | "measures">): Map<number, WayOn[]> {
   const ways = new Map<number, WayOn[]>();
   playingOrder.forEach((from, i) => {
     const to = playingOrder[i + 1] ?? null;
@@ -53,7 +53,9 @@ export function wayWords(
   function goal(to: number | null): string {
     if (to === null) return "the end";
     if (to === from + 1) return "on";
-    return to <= from ? `back to ${measureName(measures, to)}` : `on to ${measureName(measures, to)}`;
+    return to <= from
+      ? `back to ${measureName(measures, to)}`
+      : `on to ${measureName(measures, to)}`;
   }
 }
 
@@ -61,7 +63,10 @@ export function wayWords(
  * How often a section is played where a repeat leads back to its first measure.
  * @returns by index of that first measure
  */
-export function timesPlayed(ways: ReadonlyMap<number, readonly WayOn[]>, repeatEnds: ReadonlySet<number>): Map<number, number> {
+export function timesPlayed(
+  ways: ReadonlyMap<number, readonly WayOn[]>,
+  repeatEnds: ReadonlySet<number>,
+): Map<number, number> {
   const times = new Map<number, number>();
   for (const [from, list] of ways) {
     const [first] = list;

@@ -58,9 +58,7 @@ export function isTelling(mark: PrintedMark): boolean {
 
 function forAllTest(reading: Reading): (found: Found) => boolean {
   const isTempo = (f: Found) => f.sign === null && FOR_ALL_KINDS.has(f.kind);
-  const tempi = new Set(
-    reading.found.filter(isTempo).map((f) => `${f.partIndex} ${placeKey(f)}`),
-  );
+  const tempi = new Set(reading.found.filter(isTempo).map((f) => `${f.partIndex} ${placeKey(f)}`));
   return (found) => {
     if (found.sign !== null) return FOR_ALL_SIGNS.test(found.sign);
     if (FOR_ALL_KINDS.has(found.kind)) return true;

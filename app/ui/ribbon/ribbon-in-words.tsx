@@ -4,7 +4,7 @@ import type { Reading } from "@/lib/reading/reading";
 import { measureName } from "./measure-name";
 import { waysOn, wayWords } from "./playing-words";
 import { isTelling, type PrintedMark } from "./printed-marks";
-import { leadOf } from "./tell-measure";
+import { leadInWords, leadOf } from "./tell-measure";
 
 interface RibbonInWordsProps {
   reading: Reading;
@@ -19,8 +19,7 @@ export const RibbonInWords = memo(function RibbonInWords(props: RibbonInWordsPro
   const lines = reading.measures.flatMap(({ index }) => {
     const here = marks.filter((m) => m.measureIndex === index && isTelling(m));
     const names = here.map((mark) => {
-      const lead = leadOf(mark, { entryOf });
-      return lead.kind === "sign" ? lead.name : lead.text;
+      return leadInWords(leadOf(mark, { entryOf, reading }));
     });
     const way = ways.get(index);
     if (way) names.push(`then ${wayWords(index, way, reading.measures)}`);

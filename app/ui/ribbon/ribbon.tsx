@@ -4,7 +4,7 @@ import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { Reading } from "@/lib/reading/reading";
 import { Sign } from "../sign";
 import { type Carried, carriedAt } from "./carried";
-import { HEAD_HEIGHT, type LaneName, layoutRibbon, type PlacedLane } from "./layout-ribbon";
+import { type LaneName, layoutRibbon, type PlacedLane } from "./layout-ribbon";
 import { measureName } from "./measure-name";
 import { printedMarks } from "./printed-marks";
 import styles from "./ribbon.module.css";
@@ -55,7 +55,10 @@ export function Ribbon(props: RibbonProps) {
   );
   const { columns, lanes, width, height } = ribbon;
 
-  const [carried, setCarried] = useState<{ index: number; lanes: Carried }>({ index: 0, lanes: {} });
+  const [carried, setCarried] = useState<{ index: number; lanes: Carried }>({
+    index: 0,
+    lanes: {},
+  });
   const onEdge = useCallback(
     (edge: number) => {
       const index = columns.edges.findIndex((x) => x >= edge - 1);
@@ -79,7 +82,7 @@ export function Ribbon(props: RibbonProps) {
       <div className={styles.scroll} ref={scroller}>
         <div className={styles.track} style={{ width: css(gutter + width), height: css(height) }}>
           <LaneNames lanes={lanes} carried={carried.lanes} width={gutter} />
-          <div role="group" aria-label="Measures" onKeyDown={onKeyDown}>
+          <div role="toolbar" aria-label="Measures" onKeyDown={onKeyDown}>
             {shown.map(({ index }) => (
               <button
                 key={index}
@@ -101,12 +104,16 @@ export function Ribbon(props: RibbonProps) {
           </div>
           <svg
             className={styles.drawing}
-            style={{ left: css(gutter + view.from), width: css(right - view.from), height: css(height) }}
+            style={{
+              left: css(gutter + view.from),
+              width: css(right - view.from),
+              height: css(height),
+            }}
             viewBox={`${view.from} 0 ${right - view.from} ${height}`}
             aria-hidden="true"
             focusable="false"
           >
-            <Barlines edges={columns.edges.filter((x) => inView({ x0: x, x1: x }))} height={height} />
+            <Shapes shapes={ribbon.rules.filter(inView)} top={0} />
             <Shapes shapes={ribbon.heads.filter(inView)} top={0} />
             {lanes.map((lane) => (
               <Shapes key={lane.name} shapes={lane.shapes.filter(inView)} top={lane.top} />
@@ -130,11 +137,6 @@ function Shapes({ shapes, top }: { shapes: readonly Shape[]; top: number }) {
   );
 }
 
-function Barlines({ edges, height }: { edges: readonly number[]; height: number }) {
-  const d = edges.map((x) => `M${x} ${HEAD_HEIGHT - 3}V${height}`).join("");
-  return <path d={d} className={styles.rule} stroke="currentColor" strokeWidth={1} fill="none" />;
-}
-
 /** Names of the lanes and, under each, what is carried on from out of sight. */
 function LaneNames({
   lanes,
@@ -147,10 +149,10 @@ function LaneNames({
 }) {
   return (
     <div className={styles.names} style={{ width: css(width) }} aria-hidden="true">
-      {lanes.map(({ name, top, height }) => {
+      {lanes.map(({ name, top, nameAt }) => {
         const held = carried[name];
         return (
-          <div key={name} className={styles.name} style={{ top: css(top), height: css(height) }}>
+          <div key={name} className={styles.name} style={{ top: css(top + nameAt - 8) }}>
             <span className={styles.lane}>{LANE_WORDS[name]}</span>
             {held === undefined ? null : held.glyph ? (
               <span className={styles.carriedSign}>
@@ -185,7 +187,9 @@ function useArrows({ scroller, columns, gutter, chosen }: ArrowsOptions) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a walk is what moves the focus
   useEffect(() => {
     if (walks === 0) return;
-    scroller.current?.querySelector<HTMLElement>(`[data-measure="${active}"]`)?.focus({ preventScroll: true });
+    scroller.current
+      ?.querySelector<HTMLElement>(`[data-measure="${active}"]`)
+      ?.focus({ preventScroll: true });
   }, [walks]);
   const onKeyDown = (event: KeyboardEvent) => {
     const last = columns.edges.length - 2;
@@ -195,7 +199,11 @@ function useArrows({ scroller, columns, gutter, chosen }: ArrowsOptions) {
     const index = Math.max(0, Math.min(last, to));
     setActive(index);
     setWalks((n) => n + 1);
-    showColumn(scroller.current, [columns.edges[index] ?? 0, columns.edges[index + 1] ?? 0], gutter);
+    showColumn(
+      scroller.current,
+      [columns.edges[index] ?? 0, columns.edges[index + 1] ?? 0],
+      gutter,
+    );
   };
   return { active, onKeyDown };
 }

@@ -5,6 +5,7 @@ import type { Face, Shape, Tone } from "./shapes";
 
 const TONES: Readonly<Record<Tone, string | undefined>> = {
   ink: styles.ink,
+  band: styles.band,
   soft: styles.soft,
   rule: styles.rule,
 };

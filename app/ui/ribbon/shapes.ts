@@ -3,8 +3,8 @@
  * root font size, so that a reader's larger letters make a larger ribbon.
  */
 
-/** `ink` is printed; `soft` is carried on or said beside it; `rule` is a hairline of the page. */
-export type Tone = "ink" | "soft" | "rule";
+/** `ink` is printed; `band` is a surface of it; `soft` is carried on; `rule` is a hairline of the page. */
+export type Tone = "ink" | "band" | "soft" | "rule";
 
 /** `term`: italic as printed. `tempo`: the same, heavier, for a new speed. `read`: said by us. `mark`: boxed letter. */
 export type Face = "term" | "tempo" | "read" | "mark";

@@ -1,11 +1,14 @@
 /** What is in force in one measure and why, in words. */
-import type { ClientEntry } from "@/lib/glossary/client-entry";
+
 import { asksInWords } from "@/lib/glossary/asks-words";
-import { AXES, type Axis, type Level, LEVELS } from "@/lib/glossary/vocabulary";
+import type { ClientEntry } from "@/lib/glossary/client-entry";
+import { AXES, type Axis, LEVELS, type Level } from "@/lib/glossary/vocabulary";
+import { samePlace } from "@/lib/reading/place";
 import type { DynamicState, MannerWord, Reading, TempoState } from "@/lib/reading/reading";
 import { type InForce, stateAt } from "@/lib/reading/state-at";
 import { laneOf, printedText } from "./lane-context";
 import { isForStaff } from "./layout-dynamics";
+import { BEAT_GLYPHS } from "./layout-tempo";
 import { measureName } from "./measure-name";
 import { waysOn, wayWords } from "./playing-words";
 import { isTelling, type PrintedMark } from "./printed-marks";
@@ -14,6 +17,7 @@ import { isTelling, type PrintedMark } from "./printed-marks";
 export type Lead =
   | { kind: "term"; text: string; lang: string; slug: string | null }
   | { kind: "sign"; glyph: string | null; name: string; lang: string; slug: string | null }
+  | { kind: "beat"; glyphs: readonly string[]; number: string; name: string; slug: string | null }
   | { kind: "said"; text: string };
 
 export interface MeasureRow {
@@ -83,8 +87,16 @@ function printedRows(index: number, context: TellContext): MeasureRow[] {
   }));
 }
 
-export function leadOf(mark: PrintedMark, { entryOf }: Pick<TellContext, "entryOf">): Lead {
+export function leadOf(
+  mark: PrintedMark,
+  { entryOf, reading }: Pick<TellContext, "entryOf" | "reading">,
+): Lead {
   const { head, sign } = mark;
+  if (sign === "metronome") {
+    const tempo = reading.tempo.find((t) => samePlace(t, mark));
+    const lead = tempo ? beatLead(tempo, head.slug) : null;
+    if (lead) return lead;
+  }
   if (sign === null) {
     return { kind: "term", text: printedText(mark), lang: head.lang, slug: head.slug };
   }
@@ -93,6 +105,12 @@ export function leadOf(mark: PrintedMark, { entryOf }: Pick<TellContext, "entryO
   if (printed) return { kind: "term", text: head.text, lang: head.lang, slug: head.slug };
   const name = entryOf(head.slug)?.headword ?? head.headword;
   return { kind: "sign", glyph, name, lang: head.lang, slug: head.slug };
+}
+
+/** A lead for the ears. */
+export function leadInWords(lead: Lead): string {
+  if (lead.kind === "sign") return lead.name;
+  return lead.kind === "beat" ? `${lead.name} ${lead.number}` : lead.text;
 }
 
 /** What a mark asks, modifiers first: "much; slower, little by little". */
@@ -147,19 +165,37 @@ function signLead(entry: ClientEntry): Lead {
   return { kind: "sign", glyph: sign?.glyph ?? null, name, lang, slug };
 }
 
+/** A metronome mark as it is printed, and in words. */
+function beatLead({ beat }: TempoState, slug: string | null): Lead | null {
+  const glyph = beat ? BEAT_GLYPHS[beat.unit] : undefined;
+  const number = beat?.text ?? beat?.perMinute?.toString();
+  if (!beat || !glyph || number === undefined) return null;
+  const glyphs = [glyph, ...new Array<string>(beat.dots).fill("metAugmentationDot")];
+  return { kind: "beat", glyphs, number: `= ${number}`, name: beatWords(beat), slug };
+}
+
+/** "dotted quarter note". */
+function beatWords({ unit, dots }: NonNullable<TempoState["beat"]>): string {
+  const dotted = dots === 0 ? "" : dots === 1 ? "dotted " : "double-dotted ";
+  return `${dotted}${unit} note`;
+}
+
 function tempoRow(tempo: TempoState, { reading, entryOf }: TellContext): MeasureRow {
   const entry = entryOf(tempo.slugs[0] ?? null);
-  const number = tempo.beat?.text ?? tempo.beat?.perMinute?.toString();
-  const beat = tempo.beat ? `${"dotted ".repeat(tempo.beat.dots)}${tempo.beat.unit}` : "";
-  const atNumber = number === undefined ? "" : `${beat} = ${number}`;
-  const isWord = tempo.by !== "metronome";
+  const beat = tempo.quarterBpm === null ? null : beatLead(tempo, "metronome-mark");
+  const isWord = tempo.slugs[0] !== "metronome-mark";
+  const inWords = beat?.kind === "beat" ? `${beat.name} ${beat.number}` : "";
+  const term: Lead = {
+    kind: "term",
+    text: tempo.by,
+    lang: entry?.lang ?? "it",
+    slug: entry?.slug ?? null,
+  };
   return {
     key: "tempo",
     axis: "tempo",
-    lead: isWord
-      ? { kind: "term", text: tempo.by, lang: entry?.lang ?? "it", slug: entry?.slug ?? null }
-      : { kind: "said", text: atNumber },
-    asks: [entry?.meaning, isWord ? atNumber : ""].filter(Boolean).join("; "),
+    lead: isWord ? term : (beat ?? term),
+    asks: [entry?.meaning, isWord ? inWords : ""].filter(Boolean).join("; "),
     since: numberOf(reading, tempo.measureIndex),
   };
 }
@@ -219,7 +255,12 @@ function loudness(index: number, dynamic: DynamicState | null): string {
   const isNew = measureIndex === index;
   if (change !== "none") {
     const way = change === "rising" ? "growing louder" : "growing softer";
-    const goal = dynamic.toward === null ? "" : dynamic.toward === "n" ? " down to nothing" : ` towards ${levelWords(dynamic.toward)}`;
+    const goal =
+      dynamic.toward === null
+        ? ""
+        : dynamic.toward === "n"
+          ? " down to nothing"
+          : ` towards ${levelWords(dynamic.toward)}`;
     return `${isNew ? "" : "still "}${way}${level === null ? "" : ` from ${levelWords(level)}`}${goal}`;
   }
   if (level === null) return "";
@@ -247,7 +288,8 @@ function speed(index: number, tempo: TempoState | null, { reading, entryOf }: Te
     return `${isNew ? "" : "still "}${way}${until}`;
   }
   if (tempo.free) return "the beat may bend";
-  if (tempo.settled) return `${tempo.settled === "slowed" ? "slower" : "faster"} than before, and steady`;
+  if (tempo.settled)
+    return `${tempo.settled === "slowed" ? "slower" : "faster"} than before, and steady`;
   if (isNew && tempo.restoredFrom !== null) {
     return `back to the speed of measure ${numberOf(reading, tempo.restoredFrom)}`;
   }

@@ -32,10 +32,9 @@ export function tempoLevels(
   entryOf: (slug: string | null) => ClientEntry | undefined,
 ): TempoLevel[] {
   const levels: TempoLevel[] = [];
-  states.forEach((state, i) => {
+  const levelAt = (state: TempoState, i: number): TempoLevel => {
     const now = levels.at(-1)?.to ?? MIDDLE;
     const head = entryOf(state.slugs[0] ?? null)?.asks.tempo;
-    const steady = (level: number) => levels.push({ from: level, to: level });
     if (state.restoredFrom !== null) {
       const at = states.findIndex(
         (s, k) => k < i && s.measureIndex === state.restoredFrom && s.change === "none",
@@ -46,8 +45,7 @@ export function tempoLevels(
       // "colla parte" inside a rit. neither slows further nor stops it.
       const moves = head?.change === "slower" || head?.change === "faster";
       const step = state.change === "slowing" ? -CHANGE : CHANGE;
-      levels.push({ from: now, to: moves ? now + step : now });
-      return;
+      return { from: now, to: moves ? now + step : now };
     }
     if (state.settled) return steady(now);
     if (state.beat?.perMinute && state.quarterBpm !== null) {
@@ -58,9 +56,16 @@ export function tempoLevels(
     const pace = state.slugs
       .map((slug) => entryOf(slug)?.asks.tempo?.pace)
       .findLast((p) => p !== undefined);
-    steady(pace ? PACES.indexOf(pace) : now);
+    return steady(pace ? PACES.indexOf(pace) : now);
+  };
+  states.forEach((state, i) => {
+    levels.push(levelAt(state, i));
   });
   return levels;
+}
+
+function steady(level: number): TempoLevel {
+  return { from: level, to: level };
 }
 
 function levelOfNumber(perMinute: number): number {

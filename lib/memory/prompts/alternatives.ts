@@ -1,5 +1,5 @@
 import { type Random, shuffle } from "../random";
-import { sameKeyWords, sharedKeyWords } from "./meaning-words";
+import { keyWords, sameWords, sharedShare } from "./meaning-words";
 import type { AlsoRight, PromptEntry } from "./prompt-entry";
 
 /** Kinds near enough that one is a plausible wrong answer for another, when its own kind is too small. */
@@ -19,6 +19,7 @@ const KIN: Readonly<Record<string, readonly string[]>> = {
 
 /** From this share of common content words on, a meaning could pass for the other's. */
 const TOO_NEAR = 2 / 3;
+const TOO_NEAR_IN_PAIR = 0.6;
 
 export interface AlternativesOptions {
   /** Entries to draw from; the one asked about may be among them. */
@@ -66,20 +67,41 @@ export function drawAlternatives(entry: PromptEntry, options: AlternativesOption
   const drawn: PromptEntry[] = [];
   for (const other of able) {
     if (drawn.length === count) break;
-    if (drawn.some((d) => d.headword === other.headword || sameKeyWords(d.meaning, other.meaning)))
+    if (drawn.some((d) => d.headword === other.headword || sameWords(wordsOf(d), wordsOf(other))))
       continue;
     drawn.push(other);
   }
   return drawn;
 }
 
-/** Whether one entry could fairly be given for the other. */
+/**
+ * Whether one entry could fairly be chosen for the other, so that it must not stand beside it.
+ * Wide on purpose: a wrong alternative that is half right teaches the student to doubt.
+ */
 export function isAlsoRight(entry: PromptEntry, other: PromptEntry, alsoRight: AlsoRight): boolean {
-  if (entry.headword === other.headword || alsoRight(entry, other)) return true;
-  // A pair set side by side on purpose (allegro, allegretto) shares words and yet differs.
+  if (isSynonym(entry, other, alsoRight)) return true;
+  const shared = sharedShare(wordsOf(entry), wordsOf(other));
   const paired =
     entry.alikes.some((a) => a.slug === other.slug) ||
     other.alikes.some((a) => a.slug === entry.slug);
-  if (paired) return sameKeyWords(entry.meaning, other.meaning);
-  return sharedKeyWords(entry.meaning, other.meaning) >= TOO_NEAR;
+  // A pair set side by side on purpose (soft, very soft) may share all words of the shorter.
+  return paired ? shared.ofLonger >= TOO_NEAR_IN_PAIR : shared.ofShorter >= TOO_NEAR;
+}
+
+/** Whether both mean the same, so that either word answers the meaning. Narrow on purpose. */
+export function isSynonym(entry: PromptEntry, other: PromptEntry, alsoRight: AlsoRight): boolean {
+  return (
+    entry.headword === other.headword ||
+    alsoRight(entry, other) ||
+    sameWords(wordsOf(entry), wordsOf(other))
+  );
+}
+
+/** Content words of entries already looked at: one prompt compares hundreds of meanings. */
+const looked = new WeakMap<PromptEntry, ReadonlySet<string>>();
+
+function wordsOf(entry: PromptEntry): ReadonlySet<string> {
+  const words = looked.get(entry) ?? keyWords(entry.meaning);
+  looked.set(entry, words);
+  return words;
 }

@@ -1,5 +1,5 @@
 import { type Random, shuffle } from "../random";
-import { drawAlternatives, isAlsoRight } from "./alternatives";
+import { drawAlternatives, isAlsoRight, isSynonym } from "./alternatives";
 import { foldSpelling } from "./mark-typed";
 import type { AlsoRight, PromptEntry } from "./prompt-entry";
 
@@ -192,7 +192,7 @@ function typed(
 }
 
 function synonyms(entry: PromptEntry, { pool, alsoRight }: BuildOptions): PromptEntry[] {
-  return pool.filter((other) => other.slug !== entry.slug && isAlsoRight(entry, other, alsoRight));
+  return pool.filter((other) => other.slug !== entry.slug && isSynonym(entry, other, alsoRight));
 }
 
 /** As many first letters as set the word apart from the others of this meaning. */

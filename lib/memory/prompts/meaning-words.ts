@@ -31,22 +31,19 @@ function stem(word: string): string {
   return word;
 }
 
-/** Share of the shorter meaning's content words that stand in the longer, 0..1; 0 when one has none. */
-export function sharedKeyWords(a: string, b: string): number {
-  const first = keyWords(a);
-  const second = keyWords(b);
+/** How many words two meanings share, against the shorter and the longer of them; 0 when one is empty. */
+export function sharedShare(
+  first: ReadonlySet<string>,
+  second: ReadonlySet<string>,
+): { ofShorter: number; ofLonger: number } {
   const shorter = Math.min(first.size, second.size);
-  if (shorter === 0) return 0;
+  if (shorter === 0) return { ofShorter: 0, ofLonger: 0 };
   let shared = 0;
   for (const word of first) if (second.has(word)) shared += 1;
-  return shared / shorter;
+  return { ofShorter: shared / shorter, ofLonger: shared / Math.max(first.size, second.size) };
 }
 
-/** The same content words, whatever their order. */
-export function sameKeyWords(a: string, b: string): boolean {
-  const first = keyWords(a);
-  const second = keyWords(b);
-  return (
-    first.size > 0 && first.size === second.size && [...first].every((word) => second.has(word))
-  );
+/** The same content words, whatever their order; two empty sets are not the same. */
+export function sameWords(first: ReadonlySet<string>, second: ReadonlySet<string>): boolean {
+  return sharedShare(first, second).ofLonger === 1;
 }

@@ -92,6 +92,7 @@ function endNote(state: ReaderState): void {
   const { clock, part } = current;
   const ticks = durationTicks(state);
   const onset = clock.quarters(clock.placeNote(ticks, note.chord));
+  settleMarks(part.marks, note, part.notes.length, onset);
   part.notes.push({
     measureIndex,
     onset,
@@ -106,9 +107,6 @@ function endNote(state: ReaderState): void {
     tieStart: note.tieStart,
     tieStop: note.tieStop,
   });
-  if (part.marks.length > note.firstMark) {
-    settleMarks(part.marks, note, part.notes.length - 1, onset);
-  }
 }
 
 const PITCH: Handler = {
