@@ -2,19 +2,26 @@ import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { Prompt } from "@/lib/memory/prompts/build-prompt";
 import type { Told } from "./mark-given";
 
+/** A verdict: a sentence, which may end on the word asked for. */
+export interface Verdict {
+  text: string;
+  /** Word to be set after the text, in its own language. */
+  word: string | null;
+}
+
 /** The verdict in words; `word` is the one asked for. */
-export function verdictWords(told: Told, word: string): string {
+export function verdictOf(told: Told, word: string): Verdict {
   switch (told.outcome) {
     case "right":
-      return "Right.";
+      return { text: "Right.", word: null };
     case "slip":
-      return `Right. It is spelt ${told.spelling ?? word}.`;
+      return { text: "Right. It is spelt", word: told.spelling ?? word };
     case "partly":
       return told.helped
-        ? "Right with help: it counts as partly."
-        : `Right in sense. The word asked for is ${word}.`;
+        ? { text: "Right with help: it counts as partly.", word: null }
+        : { text: "Right in sense. The word asked for is", word };
     case "missed":
-      return told.given === "shown" ? "Here it is. It comes once more." : "Not yet.";
+      return { text: told.given === "shown" ? "Here it is; it comes again." : "Not yet.", word: null };
   }
 }
 
@@ -60,3 +67,14 @@ export const QUESTIONS: Readonly<Record<Prompt["kind"], string>> = {
   "name>sign": "How is it drawn?",
   alike: "Which of the two asks for this?",
 };
+
+/** What a screen reader says once the answer is given: the verdict and the right answer. */
+export function spokenVerdict(told: Told, prompt: Prompt, headword: string): string {
+  const { text, word } = verdictOf(told, headword);
+  const verdict = word === null ? text : `${text} ${word}.`;
+  if (told.outcome === "right" || word !== null) return verdict;
+  const right = prompt.choices?.find((choice) => choice.right)?.text ?? headword;
+  const letter = prompt.choices?.findIndex((choice) => choice.right) ?? -1;
+  const which = prompt.kind === "name>sign" && letter >= 0 ? `drawing ${letter + 1}` : right;
+  return `${verdict} The right answer is: ${which}.`;
+}

@@ -1,10 +1,10 @@
-import { AXIS_QUESTIONS, asksInWords } from "@/lib/glossary/asks-words";
+import { asksInWords } from "@/lib/glossary/asks-words";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
 import { asSentence } from "@/lib/glossary/family-words";
 import { Term } from "../ui/term";
 import type { Asking } from "./create-session";
 import styles from "./drill.module.css";
-import { contrastWith, verdictWords } from "./feedback-words";
+import { contrastWith, verdictOf } from "./feedback-words";
 import type { Told } from "./mark-given";
 
 interface FeedbackProps {
@@ -16,11 +16,19 @@ interface FeedbackProps {
 /** The verdict, the reason, and what sets the answer given apart from the right one. */
 export function Feedback({ asking, told, entries }: FeedbackProps) {
   const { prompt, entry } = asking;
+  const verdict = verdictOf(told, entry.headword);
   const contrast = contrastWith(prompt.slug, told.instead, entries);
   return (
     <div className={styles.feedback}>
       <p>
-        <b>{verdictWords(told, entry.headword)}</b> <Reason asking={asking} />
+        <b>{verdict.text}</b>
+        {verdict.word === null ? null : (
+          <>
+            {" "}
+            <Term lang={entry.lang}>{verdict.word}</Term>.
+          </>
+        )}{" "}
+        <Reason asking={asking} />
       </p>
       {prompt.difference !== null ? (
         <p>{prompt.difference}</p>
@@ -35,34 +43,16 @@ export function Feedback({ asking, told, entries }: FeedbackProps) {
   );
 }
 
-/** The meaning, or, where the row above says it already, what it asks axis by axis. */
+/** The meaning; where question or answer say it already, what it asks of the player. */
 function Reason({ asking: { prompt, entry } }: Pick<FeedbackProps, "asking">) {
-  const word = (
-    <Term lang={entry.lang}>{entry.headword}</Term>
-  );
-  if (prompt.kind === "meaning>word" || prompt.kind === "alike") return <Asks entry={entry} lead={word} />;
-  if (prompt.kind === "word>meaning") return <Asks entry={entry} lead={word} />;
+  const saysMeaning =
+    prompt.kind === "word>meaning" || prompt.kind === "meaning>word" || prompt.kind === "alike";
+  const asks = asksInWords(entry.asks).map(({ words }) => words);
+  if (saysMeaning && asks.length === 0) return null;
   return (
     <>
-      {word}: {asSentence(entry.meaning)}
-    </>
-  );
-}
-
-function Asks({ entry, lead }: { entry: Asking["entry"]; lead: React.ReactNode }) {
-  const asks = asksInWords(entry.asks).map(
-    ({ axis, words }) => `${AXIS_QUESTIONS[axis]}: ${words}`,
-  );
-  if (asks.length === 0) {
-    return (
-      <>
-        {lead}: {asSentence(entry.meaning)}
-      </>
-    );
-  }
-  return (
-    <>
-      {lead} says {asks.join("; ")}.
+      <Term lang={entry.lang}>{entry.headword}</Term>
+      {saysMeaning ? ` asks: ${asks.join("; ")}.` : `: ${asSentence(entry.meaning)}`}
     </>
   );
 }

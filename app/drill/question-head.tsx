@@ -8,6 +8,9 @@ import type { Asking } from "./create-session";
 import styles from "./drill.module.css";
 import { QUESTIONS } from "./feedback-words";
 
+/** Letters that a phone takes on one line at the largest size. */
+const LONG = 13;
+
 interface QuestionHeadProps {
   asking: Asking;
   source: ClientEntry | undefined;
@@ -57,9 +60,11 @@ function Shown({ asking, source, printed }: Pick<QuestionHeadProps, "asking" | "
           <SignOnStaff entry={source} />
         </span>
       ) : null}
-      <Term lang={lang} size={word.length > 14 || entry.isSign ? "long" : "head"}>
-        {word}
-      </Term>
+      <span className={word.length > LONG || entry.isSign ? styles.long : undefined}>
+        <Term lang={lang} size="head">
+          {word}
+        </Term>
+      </span>
     </>
   );
 }

@@ -88,6 +88,11 @@ const ROLE: Readonly<Record<string, string>> = {
   not: "without",
 };
 
+/** "no" and "at" of a technique's name say nothing alone. */
+function says(word: string): boolean {
+  return word.length > 3 && isPlainEnglish(word);
+}
+
 /**
  * What an entry asks, as concepts of plain English. "very slow" is one concept
  * made of two; see `joinConcepts`.

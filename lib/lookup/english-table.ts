@@ -49,7 +49,7 @@ together: together, in unison, one line, same notes, same line, same part
 level-p: soft, softly, quiet, quietly, not loud, low volume
 level-f: loud, loudly, strong, strongly, noisy, high volume, full volume
 short: short, shortly, clipped, brief, cut short, crisp, cut off
-separated: separate, separated, separately, detached, apart, spaced, gap, gaps, unconnected, not connected, not joined, disconnected, not smooth, spread apart, bouncy
+separated: separate, separated, separately, detached, apart, spaced, gap, gaps, unconnected, not connected, not joined, disconnected, not smooth, spread apart
 joined: joined, join, joined up, connected, connect, smooth, smoothly, no gaps, no gap, without a gap, without gaps, tied together, bound, linked, glued, slurred, seamless
 full-length: full length, full value, whole length, whole value, held, hold, sustain, sustained, hold out, held out, keep the tone going, for its full, all of its length
 long: long, lengthened, longer, lengthen
@@ -67,7 +67,7 @@ to-coda: to the coda, jump to the coda, go to the coda, skip to the coda, skip t
 ending: ending, tail, closing section, final section
 end: end, finish, finished, stop here, close, conclusion, the end, finale
 go-on: go straight on, keep going, carry on, continue, straight on, without stopping, without a break, without a pause, without pause, no pause, no break, do not stop, next movement, next section, immediately on, non stop
-same-way: same way, the same, in the same way, likewise, similarly, keep doing, continue the same, as just marked, same as before, same pattern, keep doing it, carry on like that, carry on the same way
+same-way: same way, in the same way, likewise, similarly, keep doing, continue the same, as just marked, same as before, same pattern, keep doing it, carry on like that, carry on the same way
 before: before, earlier, previously, at first, first time
 page: page, turn the page, turn page, page turn, turn over
 sad: sad, sadly, unhappy, sorrowful, sorrow, sorrowfully, mournful, gloomy, grief, grieving, melancholy, tearful, downcast, weeping, crying, tears, lamenting, plaintive, pain, painful, miserable, depressed, heartbroken, blue
@@ -120,7 +120,7 @@ night: night, evening
 pluck: pluck, plucked, plucking, pick the string, pick the strings, with finger, with fingers, use your fingers, pull the string, pull the strings
 bow: bow, bowed, bowing
 wood: wood, wooden, stick, back of the bow, wood of the bow, stick of the bow
-bounce: bounce, bouncing, bounced, hop, hopping, spring, springing, jump, jumping
+bounce: bounce, bouncing, bouncy, bounced, hop, hopping, spring, springing, jump, jumping
 tip: tip, point of the bow, top of the bow
 frog: frog, heel, nut
 mute: mute, muted, muting
@@ -143,7 +143,7 @@ tongue: tongue, tonguing, tongued
 breathe: breathe, breath, breathing, take a breath
 ring: ring, ringing, let it ring, let ring, let it sound, vibrate, keep sounding
 slide: slide, sliding, glide, gliding, smear, slither
-shake: shake, trill, alternate, alternating, switch fast, wobble, flutter
+shake: shake, trill, switch, switch back and forth, back and forth, alternate, alternating, switch fast, wobble, flutter
 tremble: trembling, tremble, shaking, shiver, shivering
 spread: spread, roll, rolled, one after another, one after the other, like a harp, harp
 follow: follow, following, stay with
@@ -153,7 +153,7 @@ optional: instead, alternative, another version, or else, choose
 count: count, counting, beats
 speed: speed, tempo, pace, time
 begin: begin, beginning, start, starting, opening, top
-above: above, over, on top, on top of, atop, on, up top
+above: above, over, on top, on top of, atop, up top
 below: below, under, underneath, beneath, at the bottom
 beside: beside, next to, by the side, alongside, close, close to, by, right of, left of, side, to the right, to the left, near, each side, in front of, before, after, behind
 between: between, each side, either side, both sides, from one note to another, from note to note, one note to another

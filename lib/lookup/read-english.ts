@@ -10,6 +10,8 @@ export interface Sense {
   names: readonly string[];
   /** 0 to 1. */
   weight: number;
+  /** Share of it that counts as said besides, when it was not asked for; 1 if left out. */
+  bulk?: number;
 }
 
 interface Phrase {
@@ -27,7 +29,7 @@ interface Item {
 const STEM_BESIDE_CONCEPT = 0.25;
 const STEMS_OF_PHRASE = 0.1;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
-const INSIDE_PAIR = 0.5;
+const INSIDE_PAIR = 0.6;
 const INSIDE_NEGATION = 0.2;
 /** "As fast as possible" is at least very fast. */
 const AT_LEAST = 0.4;
@@ -36,6 +38,7 @@ const DEGREES = new Set(["very", "most", "moderate"]);
 const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
 /** A number that is a count of beats or measures; 2, 3, 8 or 15 may stand for a sign of its own. */
 const BIG_NUMBER = /^(?:1[79]|1[0-46-9]|[2-9]\d|\d{3})$/;
+const NUMBER = /^\d+$/;
 const SUPERLATIVE = /^(?:loud|soft|quiet|slow|fast|quick|short|strong|long|light|heavi)est$/;
 
 const { phrases, known } = readTable(ENGLISH_CONCEPTS);
@@ -83,10 +86,14 @@ export function splitEnglish(text: string): string[] {
     )
     .replace(/\b([a-z]+) off$/g, "without $1")
     .replace(
+      /\b(bring|turn|hold|pull|fade|slow|speed) (?:the |this |that |your |it |a )?(?:part |line |voice )?([a-z]+) (out|up|down|back)\b/g,
+      "$1 $3 $2",
+    )
+    .replace(
       /\bas ([a-z]+) as (?:possible|you can|can be|it can be|it gets|one can|able)\b/g,
       "most $1",
     );
-  return plain.match(/[\p{L}\p{N}]+|[=<>+%]/gu) ?? [];
+  return plain.match(/\p{L}+|\p{N}+|[=<>+%]/gu) ?? [];
 }
 
 /** True for a word that the table of plain English holds, or that only fills. */
@@ -150,6 +157,7 @@ function readItems(words: readonly string[]): Item[] {
       continue;
     }
     if (BIG_NUMBER.test(word)) items.push({ concepts: ["number"], stems: [] });
+    else if (NUMBER.test(word)) items.push({ concepts: [`~${word}`], stems: ["number"] });
     else if (!ENGLISH_FILLER.has(word)) items.push({ concepts: [], stems: [stems[i] ?? word] });
     i += 1;
   }

@@ -55,7 +55,7 @@ export function explainUnknown(text: string, lexicon: Lexicon): UnknownGuess | n
   const root = findRoot(key, ending ? key.length - ending[0].length : key.length, lexicon);
   if (!ending && !root) return null;
   return {
-    lang: root?.lang ?? ending?.[1] ?? null,
+    lang: ending?.[1] ?? root?.lang ?? null,
     root: root ? { slug: root.slug, headword: root.headword } : null,
     ending: ending?.[2] ?? null,
   };

@@ -11,5 +11,8 @@ declare module "verovio/esm" {
     redoLayout(): void;
     getPageCount(): number;
     renderToSVG(page: number): string;
+    renderToTimemap(options?: Record<string, unknown>): { tstamp: number; measureOn?: string }[];
+    getMEI(options?: Record<string, unknown>): string;
+    getLog(): string;
   }
 }
