@@ -21,12 +21,15 @@ interface ChoiceRowsProps {
 /** Alternatives as rows; after the answer the right one is underlined and says so. */
 export function ChoiceRows({ prompt, entries, told, aside, onChoose }: ChoiceRowsProps) {
   const choices = prompt.choices ?? [];
-  const chose = told && typeof told.given === "object" && "chose" in told.given ? told.given.chose : null;
+  const chose =
+    told && typeof told.given === "object" && "chose" in told.given ? told.given.chose : null;
   return (
     <ol className={`${styles.choices} ${prompt.kind === "name>sign" ? styles.drawn : ""}`}>
       {choices.map((choice, i) => {
         const isAside = aside.includes(choice.slug);
-        const text = <ChoiceText choice={choice} kind={prompt.kind} source={entries.get(choice.slug)} />;
+        const text = (
+          <ChoiceText choice={choice} kind={prompt.kind} source={entries.get(choice.slug)} />
+        );
         const tag = told ? tagOf(choice, chose) : isAside ? "laid aside" : (LETTERS[i] ?? "");
         return (
           <li key={choice.slug} data-right={told !== null && choice.right} data-aside={isAside}>

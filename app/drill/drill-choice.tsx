@@ -11,13 +11,13 @@ import styles from "./choice.module.css";
 import { MINUTES_OFFERED, USUAL_MINUTES, usualSlugs } from "./what-to-drill";
 
 const AXIS_NOTES: Readonly<Record<DrillAxis, string>> = {
-  tempo: "how fast and which way",
+  tempo: "how fast",
   dynamics: "how loud",
-  articulation: "how notes are touched",
+  articulation: "how touched",
   character: "what mood",
-  technique: "how to produce it",
+  technique: "how produced",
   road: "where next",
-  degree: "the small words beside another",
+  degree: "poco, molto, più",
 };
 
 interface DrillChoiceProps {
@@ -113,7 +113,7 @@ function Usual({ entries }: Pick<DrillChoiceProps, "entries">) {
             key={axis}
             href={`/drill?axis=${axis}&minutes=${minutes}`}
             lead={<span className={styles.lead}>{DRILL_AXIS_WORDS[axis]}</span>}
-            note={`${AXIS_NOTES[axis]}; ${slugs.length} words and signs`}
+            note={`${AXIS_NOTES[axis]}, ${slugs.length} in all`}
           />
         ))}
       </Rows>

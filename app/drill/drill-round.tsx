@@ -6,7 +6,6 @@ import { createRandom } from "@/lib/memory/random";
 import { newId, newSeed, stampNow } from "@/lib/store/clock";
 import { Button } from "../ui/button";
 import { LINE_SIGNS } from "../ui/line-signs";
-import { MeasureNumber } from "../ui/measure-number";
 import { Notice } from "../ui/notice";
 import { pieceHref } from "../ui/piece-href";
 import { useLog } from "../ui/use-log";
@@ -30,8 +29,11 @@ interface DrillRoundProps {
   entries: ReadonlyMap<string, ClientEntry>;
 }
 
-/** Where the sitting stands: a question open, one answered, or the end. */
-type Turn = { asking: Asking; shownAt: number; hint: Hint | null; told: Told | null } | "end";
+/** Where the sitting stands: a question open or answered; `done` when the minutes are used; `stopped` before. */
+type Turn =
+  | { asking: Asking; shownAt: number; hint: Hint | null; told: Told | null }
+  | "done"
+  | "stopped";
 
 const EXTRA_MINUTES = 5;
 
@@ -55,31 +57,32 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
   const id = useId();
   const head = useRef<HTMLHeadingElement>(null);
   const field = useRef<HTMLInputElement>(null);
-  const goOn = useRef<HTMLButtonElement>(null);
+  const actions = useRef<HTMLDivElement>(null);
 
-  const told = turn === "end" ? null : turn.told;
-  const asking = turn === "end" ? null : turn.asking;
+  const open = typeof turn === "string" ? null : turn;
+  const told = open?.told ?? null;
+  const asking = open?.asking ?? null;
   // The focus goes where the hand is wanted next: the word to write, the button to go on, else the question.
   useEffect(() => {
     if (!asking) return;
-    if (told) goOn.current?.focus();
-    else if (asking.prompt.choices === null) field.current?.focus();
+    if (told) actions.current?.querySelector("button")?.focus({ preventScroll: true });
+    else if (asking.prompt.choices === null) field.current?.focus({ preventScroll: true });
     else head.current?.focus({ preventScroll: true });
     if (!told) window.scrollTo({ top: 0 });
   }, [asking, told]);
 
   const give = (given: Given) => {
-    if (turn === "end" || turn.told) return;
-    const { prompt, entry } = turn.asking;
+    if (!open || open.told) return;
+    const { prompt, entry } = open.asking;
     const now = markGiven(prompt, given, {
       entry,
       index: session.index,
-      helped: turn.hint !== null,
+      helped: open.hint !== null,
     });
-    const answer = answerOf(prompt, now, { id: newId(), stamp: stampNow(), shownAt: turn.shownAt });
+    const answer = answerOf(prompt, now, { id: newId(), stamp: stampNow(), shownAt: open.shownAt });
     session.take(answer);
     void add([answer]);
-    setTurn({ ...turn, told: now });
+    setTurn({ ...open, told: now });
     setSpoken(spokenVerdict(now, prompt, entry.headword));
   };
   const next = () => {
@@ -87,14 +90,14 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
     setTurn(nextTurn(session));
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (turn === "end" || turn.told || event.ctrlKey || event.metaKey || event.altKey) return;
-    const choices = turn.asking.prompt.choices;
-    if (choices === null) return;
+    if (!open || open.told || event.ctrlKey || event.metaKey || event.altKey) return;
+    const choices = open.asking.prompt.choices;
+    if (choices === null || event.key.length !== 1) return;
     const letter = LETTERS.indexOf(event.key.toLowerCase());
     const at = letter >= 0 ? letter : Number(event.key) - 1;
     const choice = choices[at];
-    const aside = turn.hint?.form === "fewer" ? turn.hint.aside : [];
-    if (event.key === "" || !choice || aside.includes(choice.slug)) return;
+    const aside = open.hint?.form === "fewer" ? open.hint.aside : [];
+    if (!choice || aside.includes(choice.slug)) return;
     event.preventDefault();
     give({ chose: choice.slug });
   };
@@ -104,40 +107,42 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
       {spoken}
     </p>
   );
-  if (turn === "end" || !asking) {
+  if (!open) {
+    const stopped = turn === "stopped";
     return (
       <DrillEnd
         job={job}
         session={session}
         entries={entries}
+        stopped={stopped}
+        more={EXTRA_MINUTES}
         onMore={() => {
-          session.addMinutes(EXTRA_MINUTES);
+          if (!stopped) session.addMinutes(EXTRA_MINUTES);
           next();
         }}
-        more={EXTRA_MINUTES}
       />
     );
   }
-  const { prompt, entry } = asking;
+  const { prompt, entry } = open.asking;
   const place = places?.get(prompt.slug) ?? null;
-  const hint = turn.told ? null : turn.hint;
-  const canHint = turn.hint === null && hintFor(prompt, entry) !== null;
+  const hint = told ? null : open.hint;
+  const canHint = open.hint === null && hintFor(prompt, entry) !== null;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the letters reach the rows inside, while the focus is in here
     <div className={styles.drill} onKeyDown={onKeyDown}>
       {trouble ? <Notice kind="error" title={trouble} /> : null}
       <div className={styles.top}>
-        <span>{minutesLeftWords(asking.secondsLeft)}</span>
+        <span>{minutesLeftWords(open.asking.secondsLeft)}</span>
         {job.piece && place ? (
           <Link href={pieceHref(job.piece.id, place.measureIndex)}>
-            {job.piece.title}, measure <MeasureNumber number={place.measure} bare />
+            {job.piece.title}, measure <b>{place.measure}</b>
           </Link>
         ) : (
           <span>{job.title}</span>
         )}
       </div>
       <QuestionHead
-        asking={asking}
+        asking={open.asking}
         source={entries.get(prompt.slug)}
         printed={place?.text ?? null}
         id={id}
@@ -146,7 +151,7 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
       <div className={styles.answer}>
         {prompt.choices === null ? (
           <TypedAnswer
-            key={turn.shownAt}
+            key={open.shownAt}
             prompt={prompt}
             entry={entry}
             told={told}
@@ -164,27 +169,27 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
           />
         )}
         {hint ? <HintLine hint={hint} lang={entry.lang} /> : null}
-        {told ? <Feedback asking={asking} told={told} entries={entries} /> : null}
+        {told ? <Feedback asking={open.asking} told={told} entries={entries} /> : null}
       </div>
       {status}
-      <div className={styles.actions}>
+      <div className={styles.actions} ref={actions}>
         {told ? (
           <>
             <Link href={`/terms/${prompt.slug}`} className={styles.entry}>
               About <i lang={entry.lang}>{entry.headword}</i>
             </Link>
-            <Button ref={goOn} kind="filled" wide onClick={next}>
+            <Button kind="filled" wide onClick={next}>
               Go on
             </Button>
           </>
         ) : (
           <>
-            <Button kind="quiet" onClick={() => setTurn("end")}>
+            <Button kind="quiet" onClick={() => setTurn("stopped")}>
               Stop here
             </Button>
             <Button
               disabled={!canHint}
-              onClick={() => setTurn({ ...turn, hint: hintFor(prompt, entry) })}
+              onClick={() => setTurn({ ...open, hint: hintFor(prompt, entry) })}
             >
               A hint
             </Button>
@@ -199,5 +204,5 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
 function nextTurn(session: DrillSession): Turn {
   const now = stampNow();
   const asking = session.next(now);
-  return asking ? { asking, shownAt: now.at, hint: null, told: null } : "end";
+  return asking ? { asking, shownAt: now.at, hint: null, told: null } : "done";
 }

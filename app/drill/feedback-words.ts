@@ -21,7 +21,10 @@ export function verdictOf(told: Told, word: string): Verdict {
         ? { text: "Right with help: it counts as partly.", word: null }
         : { text: "Right in sense. The word asked for is", word };
     case "missed":
-      return { text: told.given === "shown" ? "Here it is; it comes again." : "Not yet.", word: null };
+      return {
+        text: told.given === "shown" ? "Here it is; it comes again." : "Not yet.",
+        word: null,
+      };
   }
 }
 

@@ -1,6 +1,5 @@
 import { asksInWords } from "@/lib/glossary/asks-words";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
-import { asSentence } from "@/lib/glossary/family-words";
 import { Term } from "../ui/term";
 import type { Asking } from "./create-session";
 import styles from "./drill.module.css";
@@ -52,7 +51,7 @@ function Reason({ asking: { prompt, entry } }: Pick<FeedbackProps, "asking">) {
   return (
     <>
       <Term lang={entry.lang}>{entry.headword}</Term>
-      {saysMeaning ? ` asks: ${asks.join("; ")}.` : `: ${asSentence(entry.meaning)}`}
+      {saysMeaning ? ` asks: ${asks.join("; ")}.` : `: ${entry.meaning}.`}
     </>
   );
 }

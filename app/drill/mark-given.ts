@@ -24,7 +24,11 @@ interface MarkContext {
 }
 
 /** Marks what was given. With help nothing counts for more than partly. */
-export function markGiven(prompt: Prompt, given: Given, { entry, index, helped }: MarkContext): Told {
+export function markGiven(
+  prompt: Prompt,
+  given: Given,
+  { entry, index, helped }: MarkContext,
+): Told {
   const told = (outcome: Outcome, more: Partial<Told> = {}): Told => ({
     given,
     outcome: helped && outcome !== "missed" ? "partly" : outcome,

@@ -50,7 +50,9 @@ export function nextPrompt({ sheet, asked, secondsLeft, again }: SessionNow): Ne
   // The longest ago first; near the end a shorter gap is better than none.
   const due = open.find((miss) => miss.since >= LAG) ?? open.find((miss) => miss.since > 0);
   if (due && due.seconds <= secondsLeft) return { slug: due.slug, kind: due.kind, again: true };
-  return planned ? { slug: planned.slug, kind: planned.prompt, again: returning(planned.slug) } : null;
+  return planned
+    ? { slug: planned.slug, kind: planned.prompt, again: returning(planned.slug) }
+    : null;
 }
 
 /** Entries missed in this session and not recalled since, the longest ago first. */
@@ -67,9 +69,9 @@ export function openMisses(asked: readonly Asked[]): { slug: string; since: numb
     .map(([slug, { at }]) => ({ slug, since: asked.length - 1 - at }));
 }
 
-/** "about 4 minutes left"; it changes from prompt to prompt, never while one is open. */
+/** "about 4 min left"; it changes from prompt to prompt, never while one is open. */
 export function minutesLeftWords(seconds: number): string {
   if (seconds < 45) return "nearly done";
   const minutes = Math.round(seconds / 60);
-  return minutes <= 1 ? "about a minute left" : `about ${minutes} minutes left`;
+  return minutes <= 1 ? "about a minute left" : `about ${minutes} min left`;
 }

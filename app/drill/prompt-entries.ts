@@ -33,7 +33,9 @@ export function drillEntries(
       abbreviations: entry.abbreviations ?? [],
       inflections: entry.inflections ?? [],
       alikes: entry.alikes ?? [],
-      glyph: entry.sign ? (entry.sign.glyph ?? (isDrawn(entry.slug) ? `drawn ${entry.slug}` : null)) : null,
+      glyph: entry.sign
+        ? (entry.sign.glyph ?? (isDrawn(entry.slug) ? `drawn ${entry.slug}` : null))
+        : null,
       tier: entry.tier,
       asks: entry.asks,
       modifies: entry.modifies ?? null,
@@ -63,7 +65,10 @@ export function kindsOf(entry: DrillEntry): WordPromptKind[] {
  * `same`: the two ask the same of the player, or are drawn alike; either may be written for the other.
  * `implied`: all that the other asks is asked by this one too; among alternatives it would be half right.
  */
-export function alsoRightRules(entries: readonly DrillEntry[]): { same: AlsoRight; implied: AlsoRight } {
+export function alsoRightRules(entries: readonly DrillEntry[]): {
+  same: AlsoRight;
+  implied: AlsoRight;
+} {
   const demands = new Map(entries.map((entry) => [entry.slug, demandsOf(entry)]));
   const of = (entry: PromptEntry) => demands.get(entry.slug) ?? new Set<string>();
   const covers = (whole: ReadonlySet<string>, part: ReadonlySet<string>) =>

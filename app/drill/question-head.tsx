@@ -1,7 +1,7 @@
 import type { Ref } from "react";
+import type { ClientEntry } from "@/lib/glossary/client-entry";
 import { asSentence } from "@/lib/glossary/family-words";
 import { foldSpelling } from "@/lib/memory/prompts/mark-typed";
-import type { ClientEntry } from "@/lib/glossary/client-entry";
 import { SignOnStaff } from "../ui/sign-on-staff";
 import { Term } from "../ui/term";
 import type { Asking } from "./create-session";
@@ -43,7 +43,11 @@ export function QuestionHead({ asking, source, printed, id, ref }: QuestionHeadP
   );
 }
 
-function Shown({ asking, source, printed }: Pick<QuestionHeadProps, "asking" | "source" | "printed">) {
+function Shown({
+  asking,
+  source,
+  printed,
+}: Pick<QuestionHeadProps, "asking" | "source" | "printed">) {
   const { prompt, entry } = asking;
   if (prompt.kind === "sign>name") {
     return <span className={styles.sign}>{source ? <SignOnStaff entry={source} /> : null}</span>;
@@ -52,7 +56,8 @@ function Shown({ asking, source, printed }: Pick<QuestionHeadProps, "asking" | "
     return <span className={styles.sense}>{asSentence(prompt.question.text)}</span>;
   }
   const lang = prompt.question.lang ?? entry.lang;
-  const word = prompt.kind === "word>meaning" ? wordAsPrinted(asking, printed) : prompt.question.text;
+  const word =
+    prompt.kind === "word>meaning" ? wordAsPrinted(asking, printed) : prompt.question.text;
   return (
     <>
       {prompt.kind === "word>meaning" && entry.isSign && source ? (

@@ -1,5 +1,5 @@
-import type { Asked } from "./next-prompt";
 import { DRILL_AXES, type DrillAxis } from "./axis-of";
+import type { Asked } from "./next-prompt";
 
 export interface AxisRow {
   axis: DrillAxis;

@@ -4,10 +4,10 @@ import type { Prompt } from "@/lib/memory/prompts/build-prompt";
 import { Button } from "../ui/button";
 import { Field } from "../ui/field";
 import { Term } from "../ui/term";
-import type { DrillEntry } from "./prompt-entries";
 import styles from "./drill.module.css";
 import { QUESTIONS } from "./feedback-words";
 import type { Told } from "./mark-given";
+import type { DrillEntry } from "./prompt-entries";
 
 interface TypedAnswerProps {
   prompt: Prompt;

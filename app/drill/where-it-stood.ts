@@ -1,6 +1,6 @@
+import type { PieceRecord } from "@/lib/store/records";
 import { measureStretches } from "../ui/measure-stretches";
 import { printedMarks } from "../ui/ribbon/printed-marks";
-import type { PieceRecord } from "@/lib/store/records";
 
 /** The first place of an entry in the player's own part. */
 export interface Stood {

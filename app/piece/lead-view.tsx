@@ -1,6 +1,7 @@
 import type { Lead } from "../ui/ribbon/tell-measure";
 import { Sign } from "../ui/sign";
 import { Term } from "../ui/term";
+import styles from "./asked-row.module.css";
 
 /** A mark as it opens a row: the word in italic, the sign as its glyph, or what we say of it. */
 export function LeadView({ lead }: { lead: Lead }) {
@@ -30,7 +31,10 @@ export function LeadView({ lead }: { lead: Lead }) {
           {lead.name}
         </Term>
       ) : (
-        <Sign name={lead.glyph} label={lead.name} size="row" />
+        <>
+          <Sign name={lead.glyph} label="" size="row" />{" "}
+          <span className={styles.name}>{lead.name}</span>
+        </>
       );
   }
 }

@@ -46,7 +46,7 @@ export interface ForecastNumbers {
   /** Expected on the date if nothing more is done. */
   today: number;
   /** Expected on the date if the plan is kept, with its range, 10 % to 90 %. */
-  then: number;
+  onDate: number;
   low: number;
   high: number;
   /** Date of the last row's morning: the audition, or as far as the forecast reaches. */
@@ -73,7 +73,7 @@ export function forecastNumbers(
   return {
     of,
     today: whole(first.recall),
-    then: whole(last.recall),
+    onDate: whole(last.recall),
     low: whole(last.low),
     high: whole(last.high),
     reaches: rows.length === 1 || dayAfter >= date ? date : last.date,

@@ -2,7 +2,7 @@
 import { useId } from "react";
 import { dateWords } from "./date-words";
 import styles from "./forecast.module.css";
-import { forecastCurve, type ForecastNumbers, forecastNumbers } from "./forecast-curve";
+import { type ForecastNumbers, forecastCurve, forecastNumbers } from "./forecast-curve";
 import { type ForecastWanted, useForecast } from "./use-forecast";
 
 const BOX = { width: 320, height: 72 };
@@ -43,7 +43,7 @@ export function Forecast({ slugs, date, minutes }: ForecastWanted) {
           </span>
           {curve ? (
             <span>
-              on {dateWords(numbers.reaches)} about <b>{numbers.then}</b> of {numbers.of}
+              on {dateWords(numbers.reaches)} about <b>{numbers.onDate}</b> of {numbers.of}
             </span>
           ) : null}
         </p>
@@ -53,10 +53,10 @@ export function Forecast({ slugs, date, minutes }: ForecastWanted) {
   );
 }
 
-function meaning({ low, high, then }: ForecastNumbers, minutes: number, isPlanned: boolean) {
+function meaning({ low, high, onDate }: ForecastNumbers, minutes: number, isPlanned: boolean) {
   const counted = "Counted is what would still be known on the date";
   if (!isPlanned) return `${counted}.`;
   const plan = minutes === 1 ? "one minute a day" : `${minutes} minutes a day`;
-  const range = low < then || high > then ? `: probably ${low} to ${high}` : "";
+  const range = low < onDate || high > onDate ? `: probably ${low} to ${high}` : "";
   return `${counted}: today’s number if you stopped now, the other with ${plan}${range}.`;
 }

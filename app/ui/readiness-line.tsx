@@ -20,11 +20,13 @@ export function ReadinessLine({ slugs, date, brief = false }: ReadinessLineProps
   return (
     <div>
       <div className={styles.line} aria-hidden="true">
-        {[...STEPS].reverse().map((step) =>
-          set.steps[step] > 0 ? (
-            <span key={step} className={CLASSES[step]} style={{ flexGrow: set.steps[step] }} />
-          ) : null,
-        )}
+        {[...STEPS]
+          .reverse()
+          .map((step) =>
+            set.steps[step] > 0 ? (
+              <span key={step} className={CLASSES[step]} style={{ flexGrow: set.steps[step] }} />
+            ) : null,
+          )}
       </div>
       <p className={styles.words}>{stepWords(set.steps)}</p>
       {brief ? null : (

@@ -13,6 +13,9 @@ export function SiteFoot() {
         <li>
           <Link href="/sources">Works cited</Link>
         </li>
+        <li>
+          <Link href="/keep">Keep</Link>
+        </li>
       </ul>
       <ThemeToggle />
     </footer>

@@ -11,7 +11,10 @@ export function stepWords(steps: Readonly<Record<Step, number>>): string {
 
 /** What each step means, in the numbers it is reckoned by. */
 export const STEP_MEANINGS: readonly { step: Step; words: string }[] = [
-  { step: "ready", words: `on the date known ${hundredths(THRESHOLDS.ready)} times in 100 or more` },
+  {
+    step: "ready",
+    words: `on the date known ${hundredths(THRESHOLDS.ready)} times in 100 or more`,
+  },
   {
     step: "nearly",
     words: `${hundredths(THRESHOLDS.nearly)} to ${hundredths(THRESHOLDS.ready) - 1} times in 100`,

@@ -5,7 +5,7 @@ import { type Glossary, makeGlossary } from "./glossary";
 import { type ParsedEntry, parseEntry } from "./parse-entry";
 import type { Entry } from "./schema";
 
-export const ENTRIES_FOLDER = join(process.cwd(), "content", "entries");
+export const ENTRIES_FOLDER = join(/*turbopackIgnore: true*/ process.cwd(), "content", "entries");
 
 /** All entry files as paths below the folder (`it/allegro.mdx`), sorted. */
 export function listEntryFiles(folder = ENTRIES_FOLDER): string[] {

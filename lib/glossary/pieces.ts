@@ -15,7 +15,7 @@ const pieceSchema = z.strictObject({
 export type DemoPiece = z.infer<typeof pieceSchema>;
 
 export function loadPieces(): DemoPiece[] {
-  const file = join(process.cwd(), "content", "pieces", "index.yaml");
+  const file = join(/*turbopackIgnore: true*/ process.cwd(), "content", "pieces", "index.yaml");
   if (!existsSync(file)) return [];
   const yaml = readFileSync(file, "utf8");
   return z

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import matter from "gray-matter";
 import { z } from "zod";
 
-const CONTENT = join(process.cwd(), "content");
+const CONTENT = join(/*turbopackIgnore: true*/ process.cwd(), "content");
 
 const sourceSchema = z.strictObject({
   title: z.string(),

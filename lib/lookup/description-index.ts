@@ -1,4 +1,4 @@
-import { HOW_MUCH, SHAPE_CONCEPTS } from "./english-table";
+import { BY_THE_WAY, HOW_MUCH, SHAPE_CONCEPTS } from "./english-table";
 import type { LookUpEntry } from "./look-up-index";
 import { distinctSenses, readAsks, readEnglish, type Sense } from "./read-english";
 
@@ -7,6 +7,8 @@ interface Description {
   entry: number;
   by: "meaning" | "looks";
   modifies: boolean;
+  /** The names of what it says first. */
+  first: readonly string[];
   /** Highest score it may give. */
   most: number;
   /** 0 to 1: how much saying more than was asked counts against it. */
@@ -36,7 +38,9 @@ const STRICT = 0.4;
 const LAX = 0.1;
 /** A concept in fewer texts than these is rare enough. */
 const FEW = 4;
-const LITERAL = 0.8;
+/** What the entry's own data asks is surer than what its words seem to say. */
+const GIST = 0.93;
+const LITERAL = 0.9;
 const NAME = 0.5;
 const ALL_LOOKS = 0.8;
 const EVERYTHING = 0.72;
@@ -44,6 +48,8 @@ const EVERYTHING = 0.72;
 const PLACE = 0.4;
 /** A query that names no shape describes no sign. */
 const NO_SHAPE = 0.7;
+/** A text whose first word is not what was asked. */
+const NOT_FIRST = 0.94;
 /** A query of nothing but how much, how soon, how often asks for a modifier. */
 const NO_MODIFIER = 0.85;
 
@@ -52,10 +58,13 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
   const texts: Description[] = [];
   const saids: Sense[][] = [];
   const postings = new Map<string, number[]>();
-  const add = (text: Omit<Description, "size" | "modifies">, ...parts: readonly Sense[][]) => {
-    const at =
-      texts.push({ ...text, modifies: entries[text.entry]?.kind === "modifier", size: 0 }) - 1;
+  const add = (
+    text: Pick<Description, "entry" | "by" | "most" | "strict">,
+    ...parts: readonly Sense[][]
+  ) => {
     const said = distinctSenses(parts.flat());
+    const modifies = entries[text.entry]?.kind === "modifier";
+    const at = texts.push({ ...text, modifies, first: said[0]?.names ?? [], size: 0 }) - 1;
     saids.push(said);
     for (const [name, weight] of weights(said)) {
       const list = postings.get(name);
@@ -68,7 +77,7 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
     add({ entry: at, by: "meaning", most: 1, strict: STRICT }, meaning);
     if (!entry.looks) return;
     const place = readPlace(entry);
-    const looks = entry.looks.map(readEnglish);
+    const looks = entry.looks.map(readLook);
     for (const look of looks) add({ entry: at, by: "looks", most: 1, strict: STRICT }, look, place);
     add({ entry: at, by: "looks", most: ALL_LOOKS, strict: LAX }, place, ...looks);
     add({ entry: at, by: "looks", most: EVERYTHING, strict: LAX }, place, meaning, ...looks);
@@ -78,7 +87,9 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
     rarity.set(name, Math.log(1 + (2 * texts.length) / Math.max(FEW, list.length)));
   }
   texts.forEach((text, at) => {
-    for (const sense of saids[at] ?? []) text.size += sense.weight * rarest(sense, rarity);
+    for (const sense of saids[at] ?? []) {
+      text.size += sense.weight * (sense.bulk ?? 1) * rarest(sense, rarity);
+    }
   });
   return { texts, postings, rarity };
 }
@@ -96,15 +107,15 @@ function weights(senses: readonly Sense[]): Map<string, number> {
 }
 
 /** What follows the first comma or semicolon explains; the gist stands before it. */
-const AFTER_GIST = 0.35;
+const AFTER_GIST = 0.7;
 
 function readMeaning(entry: LookUpEntry): Sense[] {
   const [gist = "", ...rest] = entry.meaning.split(/[,;]/);
   const named = entry.lang === "en" || entry.isSign;
   return [
-    ...readEnglish(gist),
-    ...scaled(readEnglish(rest.join(",")), AFTER_GIST),
-    ...scaled(readEnglish(entry.literal ?? ""), LITERAL),
+    ...scaled(readEnglish(gist), GIST),
+    ...scaled(readEnglish(rest.join(",")), AFTER_GIST, 0.5),
+    ...scaled(readEnglish(entry.literal ?? ""), LITERAL, 0.5),
     ...readAsks(entry.asks ?? []),
     ...scaled(named ? readEnglish(entry.headword) : [], NAME),
   ];
@@ -114,8 +125,15 @@ function readPlace({ stands, shape }: LookUpEntry): Sense[] {
   return scaled(readEnglish(`${stands?.replaceAll("-", " ") ?? ""} ${shape ?? ""}`), PLACE);
 }
 
-function scaled(senses: readonly Sense[], share: number): Sense[] {
-  return senses.map(({ names, weight }) => ({ names, weight: weight * share }));
+function scaled(senses: readonly Sense[], share: number, bulk?: number): Sense[] {
+  return senses.map((sense) => ({ ...sense, weight: sense.weight * share, bulk }));
+}
+
+/** Sizes and sides of a sign are mentioned or not as it happens. */
+function readLook(look: string): Sense[] {
+  return readEnglish(look).map((sense) =>
+    sense.names.some((name) => BY_THE_WAY.has(name)) ? { ...sense, bulk: 0.4 } : sense,
+  );
 }
 
 /** @returns the entries that a description may mean, best first, at most `limit` */
@@ -129,13 +147,15 @@ export function findDescribed(
   const onlyHowMuch = asked.every(
     ({ names, weight }) => weight < 1 || names.some((name) => HOW_MUCH.has(name)),
   );
+  const main = new Set(asked.flatMap(({ names, weight }) => (weight === 1 ? names : [])));
   const best = new Map<number, DescriptionMatch>();
   for (const at of touched) {
     const text = index.texts[at];
     if (!text) continue;
     const share =
       (text.by === "looks" && !looksAsked ? NO_SHAPE : 1) *
-      (onlyHowMuch && !text.modifies ? NO_MODIFIER : 1);
+      (onlyHowMuch && !text.modifies ? NO_MODIFIER : 1) *
+      (text.first.some((name) => main.has(name)) ? 1 : NOT_FIRST);
     const hit = found[at] ?? 0;
     const exact = Math.sqrt(Math.min(1, hit / text.size));
     const score = (hit / total) * (1 - text.strict + text.strict * exact) * text.most * share;

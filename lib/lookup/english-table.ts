@@ -51,7 +51,7 @@ level-f: loud, loudly, strong, strongly, noisy, high volume, full volume
 short: short, shortly, clipped, brief, cut short, crisp, cut off
 separated: separate, separated, separately, detached, apart, spaced, gap, gaps, unconnected, not connected, not joined, disconnected, not smooth, spread apart
 joined: joined, join, joined up, connected, connect, smooth, smoothly, no gaps, no gap, without a gap, without gaps, tied together, bound, linked, glued, slurred, seamless
-full-length: full length, full value, whole length, whole value, held, hold, sustain, sustained, hold out, held out, keep the tone going, for its full, all of its length
+full-length: full length, full value, whole length, whole value, held, hold, sustain, sustained, hold out, held out, keep the tone going, all of its length
 long: long, lengthened, longer, lengthen
 accented: accent, accented, stress, stressed, emphasis, emphasize, emphasise, emphasized, stand out, marked, strong start, extra force, attack, hit harder, punch, lean on
 hard-start: hammered, hammer, hit hard, hard start, hard, strike, struck, pound, bite, biting
@@ -156,7 +156,8 @@ begin: begin, beginning, start, starting, opening, top
 above: above, over, on top, on top of, atop, up top
 below: below, under, underneath, beneath, at the bottom
 beside: beside, next to, by the side, alongside, close, close to, by, right of, left of, side, to the right, to the left, near, each side, in front of, before, after, behind
-between: between, each side, either side, both sides, from one note to another, from note to note, one note to another
+between: between, each side, either side, both sides
+note-to-note: between two notes, between notes, note to note, one note to another, one note to the next, joining two notes, joins two notes, notehead to the next, to the next note, two notes
 dot: dot, dots, point, spot, period, full stop, speck, dotted
 line: line, lines, dash, stroke, bar, stick, streak, straight line, underline
 dashed: dashed, dashes, broken line, dotted line, row of dashes, dashed line
@@ -213,6 +214,11 @@ export const HOW_MUCH = new Set(
     "gradually at-once slightly very most more less rather enough not-too-much always again also " +
     "like almost only without but until first second every all"
   ).split(" "),
+);
+
+/** Concepts that a description of a sign names or leaves out as it happens. */
+export const BY_THE_WAY = new Set(
+  "small big above below beside between staff letter short long note stem".split(" "),
 );
 
 /** Concepts that only a sign's looks can mean; without one of them a query describes no sign. */

@@ -6,7 +6,14 @@ import type { LookUpEntry, LookUpResult } from "./look-up-index";
 import { type LookUpIndex, unpackEntries } from "./look-up-index";
 import { findNear, makeNearBook, type NearBook } from "./near-spellings";
 import { Pool } from "./pool";
-import { isPlainEnglish, mendEnglish, readEnglish, splitEnglish } from "./read-english";
+import {
+  isFiller,
+  isPlainEnglish,
+  mendEnglish,
+  readEnglish,
+  type Sense,
+  splitEnglish,
+} from "./read-english";
 import { type Query, readQuery } from "./read-query";
 import { keysOf, makeSpellingBook, phrasesLackingOne, type SpellingBook } from "./spelling-book";
 import { splitCompound } from "./split-compound";
@@ -39,6 +46,8 @@ const NEXT_CLAIM = 0.005;
 /** After a sure find, everything unsure stands behind it. */
 const BEHIND = 0.7;
 const DESCRIBED = 24;
+/** What kinship in spelling adds to a fitting meaning. */
+const KIN = 0.08;
 /** What a variant of a sign needs to stand before the sign itself: so much the better match. */
 const VARIANT_LEAD = 0.75;
 
@@ -66,12 +75,13 @@ export function createLookUp(index: LookUpIndex): LookUp {
     const meant = query.lang !== null && english === 1;
     if (query.core !== query.text && !meant) addExact(query.core, pool, books);
     const behind = pool.best >= SCORE.ending ? BEHIND : 1;
+    let near: ReadonlySet<number> = new Set();
     if (!meant) {
       addPhrases(query.core, english, pool, books);
       addParts(query.core, english, pool, books);
-      addNear(query.core, english, behind, pool, books);
+      near = addNear(query.core, english, behind, pool, books);
     }
-    addDescribed(query, behind, pool, books);
+    addDescribed(query, behind, near, pool, books);
     addMeant(pool, books);
     weighLanguage(query.lang, pool, books);
     return pool.list(limit);
@@ -90,7 +100,7 @@ function addExact(text: string, pool: Pool, { entries, spelling, bySlug }: Books
   if (pool.best >= SCORE.ending) return;
   const written = resolveInflection(keys, spelling.lexicon);
   const at = written && bySlug.get(written.slug);
-  if (at !== undefined && at !== null && !isPlainEnglish(keys[0] ?? "")) {
+  if (at !== undefined && at !== null && !keys.every(isPlainEnglish)) {
     pool.add(at, SCORE.ending, "inflection");
   }
 }
@@ -122,20 +132,43 @@ function addParts(text: string, english: number, pool: Pool, books: Books): void
   });
 }
 
-function addNear(text: string, english: number, behind: number, pool: Pool, books: Books): void {
+/** @returns the places of all that is near */
+function addNear(
+  text: string,
+  english: number,
+  behind: number,
+  pool: Pool,
+  books: Books,
+): Set<number> {
   const keys = keysOf(text);
-  if (english === 1 && keys.length > 1) return;
+  const near = new Set<number>();
+  if (english === 1 && keys.length > 1) return near;
   const less = keys.length === 1 ? 1 - 0.2 * english : 1 - 0.5 * english;
-  const base = keys.length === 1 ? 0.4 : 0.43;
   for (const { entry, likeness, by } of findNear(keys, books.near)) {
     const known = books.entries[entry];
     if (!known) continue;
-    const score = (base + 0.55 * likeness) * less * behind;
-    pool.add(entry, score + 0.01 * (2 - known.tier), by);
+    near.add(entry);
+    pool.add(entry, (nearScore(likeness) + 0.015 * (2 - known.tier)) * less * behind, by);
   }
+  return near;
 }
 
-function addDescribed(query: Query, behind: number, pool: Pool, books: Books): void {
+/** Falls ever faster: .95 for the same sound, .78 for likeness .8, .38 for .5. */
+function nearScore(likeness: number): number {
+  return 0.95 - 1.4 * (1 - likeness) ** 1.3;
+}
+
+/**
+ * Meanings and looks in plain English.
+ * @param near entries whose spelling is near as well: "passionate" is kin to appassionato
+ */
+function addDescribed(
+  query: Query,
+  behind: number,
+  near: ReadonlySet<number>,
+  pool: Pool,
+  books: Books,
+): void {
   for (const [text, share] of [
     [query.core, 1],
     [query.hint, 0.8],
@@ -145,26 +178,38 @@ function addDescribed(query: Query, behind: number, pool: Pool, books: Books): v
       books.spelling.phrases.has(word),
     );
     const sure = mended ? 0.9 : 1;
-    for (const { entry, score, by } of findDescribed(
-      readEnglish(words),
-      books.described,
-      DESCRIBED,
-    )) {
+    const asked = readEnglish(words);
+    const simple = words.filter((word) => !isFiller(word)).length < 2;
+    for (const { entry, score, by } of findDescribed(asked, books.described, DESCRIBED)) {
       const known = books.entries[entry];
       if (!known) continue;
       const sign = known.isSign && by === "meaning" ? 0.96 : 1;
-      const weight = share * sure * behind * sign * likelihood(known, query.lang);
-      pool.add(entry, 0.92 * score * weight, by);
+      const weight = share * sure * behind * sign * likelihood(known, query.lang, simple);
+      const kin = near.has(entry) ? KIN : 0;
+      pool.add(entry, 0.92 * (score * weight + kin * score) * placed(known, asked), by);
     }
   }
 }
 
-/** Of entries that fit equally: the commoner one, an Italian word, no compound, no plain English. */
-function likelihood(entry: LookUpEntry, lang: Language | null): number {
-  const tier = 1 - 0.07 * (entry.tier - 1);
+/** A sign of the other side of the staff than the one described. */
+const WRONG_SIDE = 0.7;
+
+function placed({ stands }: LookUpEntry, asked: readonly Sense[]): number {
+  const says = (name: string) => asked.some(({ names }) => names.includes(name));
+  const [above, below] = [says("above"), says("below")];
+  if (above === below) return 1;
+  return stands === (above ? "below-staff" : "above-staff") ? WRONG_SIDE : 1;
+}
+
+/**
+ * Of entries that fit equally: the commoner one, an Italian word, no plain
+ * English, and no compound when one thing was asked.
+ */
+function likelihood(entry: LookUpEntry, lang: Language | null, simple: boolean): number {
+  const tier = 1 - 0.09 * (entry.tier - 1);
   const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.95;
-  const plain = entry.isPlain ? 0.7 : 1;
-  return tier * home * plain * (entry.isComposed ? 0.9 : 1) * (entry.kind === "form" ? 0.97 : 1);
+  const kind = (entry.isPlain ? 0.7 : 1) * (entry.kind === "form" ? 0.97 : 1);
+  return tier * home * kind * (entry.isComposed ? (simple ? 0.9 : 0.96) : 1);
 }
 
 /**
@@ -193,15 +238,17 @@ function weighLanguage(lang: Language | null, pool: Pool, { entries }: Books): v
   }
 }
 
+/** Share of the words that are plain English; words that are terms as well (a, fast) are not. */
 function shareOfEnglish(text: string, { described, spelling }: Books): number {
   const words = splitEnglish(text);
   if (words.length === 0) return 0;
+  if (words.every(isPlainEnglish)) return 1;
   const known = words.filter((word) => isEnglishWord(word, described, spelling));
   return known.length / words.length;
 }
 
-/** In the table of plain English, or in some meaning and no listed term. */
+/** In the table of plain English or in some meaning, and no listed term. */
 function isEnglishWord(word: string, described: DescriptionIndex, spelling: SpellingBook): boolean {
-  if (isPlainEnglish(word)) return true;
-  return described.postings.has(`~${stem(word)}`) && !spelling.phrases.has(word);
+  if (spelling.lexicon.phrases.has(word)) return false;
+  return isPlainEnglish(word) || described.postings.has(`~${stem(word)}`);
 }

@@ -3,7 +3,8 @@ import { askConcepts } from "./ask-concepts";
 import { resolveInflection } from "./inflections";
 import type { LookUpEntry } from "./look-up-index";
 import { type LookUpIndex, packIndex } from "./look-up-index";
-import { soundDistance, soundOfIpa, soundOfWord } from "./sound-key";
+import { codeOf, soundDistance } from "./sound-distance";
+import { soundOfIpa, soundOfWord } from "./sound-key";
 import { keysOf, makeSpellingBook } from "./spelling-book";
 
 /**
@@ -47,7 +48,8 @@ function readEntry(entry: Entry): LookUpEntry {
   const byRule = keysOf(entry.headword)
     .map((word) => soundOfWord(word, entry.lang))
     .join("");
-  const isRegular = sound === undefined || soundDistance(sound, byRule) <= SAME_SOUND;
+  const isRegular =
+    sound === undefined || soundDistance(codeOf(sound), codeOf(byRule)) <= SAME_SOUND;
   return {
     slug: entry.slug,
     headword: entry.headword,

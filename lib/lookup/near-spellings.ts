@@ -2,7 +2,8 @@ import Fuse from "fuse.js";
 import { foldTight } from "../glossary/fold";
 import { editDistance } from "../words/edit-distance";
 import type { LookUpEntry } from "./look-up-index";
-import { skeleton, soundLikeness, soundOfEnglish, soundOfWord } from "./sound-key";
+import { codeOf, type SoundCode, soundLikeness } from "./sound-distance";
+import { skeleton, soundOfEnglish, soundOfWord } from "./sound-key";
 import { keysOf } from "./spelling-book";
 
 /** A spelling that a misspelt word may have meant. */
@@ -11,7 +12,7 @@ interface Target {
   /** Folded, without spaces. */
   text: string;
   words: string[];
-  sound: string;
+  sound: SoundCode;
 }
 
 export interface NearBook {
@@ -36,6 +37,10 @@ export interface NearMatch {
 /** Shortest abbreviation that may be misspelt. */
 const SHORT = 4;
 const BY_PAIRS = 24;
+/** Least share of letter pairs, of both words' pairs together. */
+const LEAST_PAIRS = 0.15;
+/** Sounds further apart in length are not compared. */
+const LENGTH_APART = 2;
 const MOST_SLIPS = 3;
 /** Share of Fuse's own score in the likeness of spelling; the rest is edit distance. */
 const FUSE_SHARE = 0.3;
@@ -59,7 +64,7 @@ export function makeNearBook(entries: readonly LookUpEntry[]): NearBook {
       seen.add(tight);
       const words = keysOf(text);
       const heard = sound ?? words.map((word) => soundOfWord(word, entry.lang)).join("");
-      const place = targets.push({ entry: at, text: tight, words, sound: heard }) - 1;
+      const place = targets.push({ entry: at, text: tight, words, sound: codeOf(heard) }) - 1;
       for (const pair of pairsOf(tight)) push(pairs, pair, place);
       for (const bones of fewer(skeleton(heard))) push(skeletons, bones, place);
       push(starts, tight.slice(0, 2), place);
@@ -98,8 +103,9 @@ function fewer(bones: string): Set<string> {
 export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
   const text = keys.join("");
   if (text.length < 3) return [];
-  const sound = keys.map(soundOfEnglish).join("");
-  const places = candidates(text, sound, book);
+  const heard = keys.map(soundOfEnglish).join("");
+  const sound = codeOf(heard);
+  const places = candidates(text, heard, book);
   if (places.length === 0) return [];
   const fuse = new Fuse(
     places.map((place) => book.targets[place]?.text ?? ""),
@@ -133,38 +139,53 @@ function agreement(keys: readonly string[], words: readonly string[]): number {
     if (key === word) return true;
     if (DYNAMIC.test(key) || DYNAMIC.test(word)) return false;
     if (editDistance(key, word, 2) <= Math.max(key.length, word.length) * 0.4) return true;
-    return soundLikeness(soundOfEnglish(key), soundOfEnglish(word)) >= 0.6;
+    return soundLikeness(codeOf(soundOfEnglish(key)), codeOf(soundOfEnglish(word))) >= 0.6;
   });
   return agree ? 1 : OTHER_WORD;
 }
 
-function candidates(text: string, sound: string, book: NearBook): number[] {
-  const shared = new Map<number, number>();
+function candidates(text: string, heard: string, book: NearBook): number[] {
+  const { targets, pairs, skeletons, starts } = book;
+  const shared = new Uint8Array(targets.length);
+  const touched: number[] = [];
   for (const pair of pairsOf(text)) {
-    for (const place of book.pairs.get(pair) ?? []) shared.set(place, (shared.get(place) ?? 0) + 1);
-  }
-  const likely = [...shared]
-    .map(([place, n]): [number, number] => [
-      place,
-      n / (text.length + (book.targets[place]?.text.length ?? 0)),
-    ])
-    .sort((a, b) => b[1] - a[1])
-    .slice(0, BY_PAIRS)
-    .map(([place]) => place);
-  const all = new Set(likely);
-  for (const bones of fewer(skeleton(sound))) {
-    for (const place of book.skeletons.get(bones) ?? []) {
-      const length = book.targets[place]?.sound.length ?? 0;
-      if (Math.abs(length - sound.length) <= 3) all.add(place);
+    for (const place of pairs.get(pair) ?? []) {
+      const before = shared[place] ?? 0;
+      if (before === 0) touched.push(place);
+      if (before < 255) shared[place] = before + 1;
     }
   }
-  for (const place of book.starts.get(text.slice(0, 2)) ?? []) {
-    if (book.targets[place]?.text.startsWith(text)) all.add(place);
+  const all = new Set<number>();
+  for (const place of mostShared(text, touched, shared, targets)) all.add(place);
+  for (const bones of fewer(skeleton(heard))) {
+    for (const place of skeletons.get(bones) ?? []) {
+      const length = targets[place]?.sound.length ?? 0;
+      if (Math.abs(length - heard.length) <= LENGTH_APART) all.add(place);
+    }
+  }
+  for (const place of starts.get(text.slice(0, 2)) ?? []) {
+    if (targets[place]?.text.startsWith(text)) all.add(place);
   }
   return [...all];
 }
 
-function judge(text: string, sound: string, target: Target, fuse: number): NearMatch {
+/** The places that share most of their letter pairs with the text. */
+function mostShared(
+  text: string,
+  touched: readonly number[],
+  shared: Uint8Array,
+  targets: readonly Target[],
+): number[] {
+  const likely: { place: number; share: number }[] = [];
+  for (const place of touched) {
+    const share = (shared[place] ?? 0) / (text.length + (targets[place]?.text.length ?? 0) + 2);
+    if (share >= LEAST_PAIRS) likely.push({ place, share });
+  }
+  likely.sort((a, b) => b.share - a.share);
+  return likely.slice(0, BY_PAIRS).map(({ place }) => place);
+}
+
+function judge(text: string, sound: SoundCode, target: Target, fuse: number): NearMatch {
   const longest = Math.max(text.length, target.text.length);
   const slips = editDistance(text, target.text, MOST_SLIPS);
   const letters = slips > MOST_SLIPS ? 0 : 1 - slips / longest;

@@ -26,15 +26,18 @@ interface Item {
 }
 
 /** Weight of a word's own stem when the table knows what it means; a phrase shares a little more. */
-const STEM_BESIDE_CONCEPT = 0.25;
+const STEM_BESIDE_CONCEPT = 0.3;
 const STEMS_OF_PHRASE = 0.1;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
-const INSIDE_PAIR = 0.6;
+const INSIDE_PAIR = 0.8;
+const HEDGED = 0.75;
 const INSIDE_NEGATION = 0.2;
 /** "As fast as possible" is at least very fast. */
 const AT_LEAST = 0.4;
 
 const DEGREES = new Set(["very", "most", "moderate"]);
+/** "A little broad" is not quite broad. */
+const HEDGES = new Set(["slightly", "almost"]);
 const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
 /** A number that is a count of beats or measures; 2, 3, 8 or 15 may stand for a sign of its own. */
 const BIG_NUMBER = /^(?:1[79]|1[0-46-9]|[2-9]\d|\d{3})$/;
@@ -70,30 +73,44 @@ function readTable(table: string): { phrases: Map<string, Phrase[]>; known: Set<
 
 /** Words, numbers and the signs people type for signs, folded; "don't" is two words. */
 export function splitEnglish(text: string): string[] {
-  const plain = text
-    .normalize("NFKD")
-    .replace(/\p{M}+/gu, "")
-    .toLowerCase()
-    .replace(/[’ʼ`´]/g, "'")
-    .replace(/\bcan't\b/g, "can not")
-    .replace(/n't\b/g, " not")
-    .replace(/\b(?:dont|doesnt)\b/g, "do not")
-    .replace(/'s\b/g, "")
-    .replace(/\b(?:remove|removing|lose) (?:the |your |a )?([a-z]+)/g, "without $1")
-    .replace(
-      /\b(?:take|taking|get|keep) (?:the |your |a )?([a-z]+) (?:off|away|out)\b/g,
-      "without $1",
-    )
-    .replace(/\b([a-z]+) off$/g, "without $1")
-    .replace(
-      /\b(bring|turn|hold|pull|fade|slow|speed) (?:the |this |that |your |it |a )?(?:part |line |voice )?([a-z]+) (out|up|down|back)\b/g,
-      "$1 $3 $2",
-    )
-    .replace(
+  let plain = text.toLowerCase();
+  if (!ASCII.test(plain)) plain = plain.normalize("NFKD").replace(/[\p{M}]+/gu, "");
+  plain = plain.replace(/[’ʼ`´]/g, "'");
+  if (plain.includes("n't") || DENIAL.test(plain)) {
+    plain = plain
+      .replace(/\bcan't\b/g, "can not")
+      .replace(/n't\b/g, " not")
+      .replace(/\b(?:dont|doesnt)\b/g, "do not");
+  }
+  if (plain.includes("'s")) plain = plain.replace(/'s\b/g, "");
+  if (REMOVAL.test(plain)) {
+    plain = plain
+      .replace(/\b(?:remove|removing|lose) (?:the |your |a )?([a-z]+)/g, "without $1")
+      .replace(
+        /\b(?:take|taking|get|keep) (?:the |your |a )?([a-z]+) (?:off|away|out)\b/g,
+        "without $1",
+      )
+      .replace(/\b([a-z]+) off$/g, "without $1");
+  }
+  if (APART.test(plain)) plain = plain.replace(APART, "$1 $3 $2");
+  if (plain.includes("as ")) {
+    plain = plain.replace(
       /\bas ([a-z]+) as (?:possible|you can|can be|it can be|it gets|one can|able)\b/g,
       "most $1",
     );
+  }
   return plain.match(/\p{L}+|\p{N}+|[=<>+%]/gu) ?? [];
+}
+
+const ASCII = /^[\x20-\x7e]*$/;
+const DENIAL = /\b(?:dont|doesnt)\b/;
+const REMOVAL = /\b(?:remove|removing|lose|off|away|out)\b/;
+/** "bring this part out", "turn the volume down": the two halves of one verb. */
+const APART =
+  /\b(bring|turn|hold|pull|fade|slow|speed) (?:the |this |that |your |it |a )?(?:part |line |voice )?([a-z]+) (out|up|down|back)\b/;
+
+export function isFiller(word: string): boolean {
+  return ENGLISH_FILLER.has(word);
 }
 
 /** True for a word that the table of plain English holds, or that only fills. */
@@ -110,6 +127,18 @@ export function readEnglish(text: string | readonly string[]): Sense[] {
   const senses = distinctSenses(joinItems(readItems(words)));
   if (senses.length > 0) return senses;
   return words.map((word) => ({ names: [`~${stem(word)}`], weight: 1 }));
+}
+
+const words = new Map<string, Sense[]>();
+
+/** The same few characters are read for hundreds of entries. */
+function readWord(word: string): Sense[] {
+  let known = words.get(word);
+  if (!known) {
+    known = readEnglish(word);
+    words.set(word, known);
+  }
+  return known;
 }
 
 /** Words of the table by first letter, for mending. */
@@ -186,6 +215,9 @@ function joinItems(items: readonly Item[]): Sense[] {
       out.push({ names: denied.map((c) => `without ${c}`), weight: 1 });
       out.push({ names: ["without"], weight: 0.5 }, ...sensesOf(next, INSIDE_NEGATION));
       i += 1;
+    } else if (next && item.concepts.some((c) => HEDGES.has(c))) {
+      out.push(...sensesOf(item, 1), ...sensesOf(next, HEDGED));
+      i += 1;
     } else out.push(...sensesOf(item, 1));
   }
   return out;
@@ -216,7 +248,7 @@ export function distinctSenses(senses: readonly Sense[]): Sense[] {
 /** What an entry asks (see `ask-concepts.ts`) in the same form; `=word` is read as English. */
 export function readAsks(asks: readonly string[]): Sense[] {
   return asks.flatMap((ask): Sense[] => {
-    if (ask.startsWith("=")) return readEnglish(ask.slice(1));
+    if (ask.startsWith("=")) return readWord(ask.slice(1));
     const [degree = "", scale = ""] = ask.split(" ");
     const whole = { names: [ask], weight: 1 };
     return DEGREES.has(degree) && SCALES.has(scale)

@@ -172,6 +172,11 @@ const CLASS: Readonly<Record<string, string>> = {
   n: "n",
 };
 
+/** The kind of a consonant; undefined for vowels and what is hardly one. */
+export function soundClass(letter: string): string | undefined {
+  return CLASS[letter];
+}
+
 /** The consonants of a sound by kind, vowels left out: what a mishearing keeps. */
 export function skeleton(sound: string): string {
   let out = "";
@@ -180,57 +185,4 @@ export function skeleton(sound: string): string {
     if (kind !== undefined && !out.endsWith(kind)) out += kind;
   }
   return out;
-}
-
-const VOWELS = "aeiou";
-const CHEAP = 0.4;
-/** Pairs that one English letter may stand for: hard and soft g and c, ch as in chord. */
-const ONE_LETTER = new Set(["gJ", "Jg", "kC", "Ck", "ks", "sk", "yJ", "Jy"]);
-
-function changeCost(a: string, b: string): number {
-  if (a === b) return 0;
-  const vowels = (VOWELS.includes(a) ? 1 : 0) + (VOWELS.includes(b) ? 1 : 0);
-  if (vowels === 2) return CHEAP;
-  if ((a === "y" && b === "i") || (a === "i" && b === "y")) return 0.1;
-  if (vowels === 0 && CLASS[a] !== undefined && CLASS[a] === CLASS[b]) {
-    return (a === "s" && b === "z") || (a === "z" && b === "s") ? 0.2 : CHEAP;
-  }
-  if (ONE_LETTER.has(a + b)) return CHEAP;
-  return 1;
-}
-
-/** Letters easily not heard, or heard where there are none. */
-function dropCost(letter: string): number {
-  if (letter === "h" || letter === "e") return CHEAP;
-  if (VOWELS.includes(letter) || letter === "y" || letter === "w") return 0.6;
-  return letter === "n" || letter === "r" || letter === "t" ? 0.7 : 1;
-}
-
-/** Weighted edit distance of two sounds: mishearings cost less than other changes. */
-export function soundDistance(a: string, b: string): number {
-  let row = [0];
-  for (let j = 1; j <= b.length; j += 1) row.push((row[j - 1] ?? 0) + dropCost(b[j - 1] ?? ""));
-  for (let i = 1; i <= a.length; i += 1) {
-    const letter = a[i - 1] ?? "";
-    const drop = dropCost(letter);
-    const next = [(row[0] ?? 0) + drop];
-    for (let j = 1; j <= b.length; j += 1) {
-      const other = b[j - 1] ?? "";
-      next.push(
-        Math.min(
-          (row[j] ?? 0) + drop,
-          (next[j - 1] ?? 0) + dropCost(other),
-          (row[j - 1] ?? 0) + changeCost(letter, other),
-        ),
-      );
-    }
-    row = next;
-  }
-  return row[b.length] ?? 0;
-}
-
-/** 1 for the same sound, 0 for nothing in common. */
-export function soundLikeness(a: string, b: string): number {
-  const longest = Math.max(a.length, b.length);
-  return longest === 0 ? 0 : Math.max(0, 1 - soundDistance(a, b) / longest);
 }

@@ -44,9 +44,8 @@ export function makeSpellingBook(
     const add = (text: string, via: Via) => {
       const keys = keysOf(text);
       const key = keys.join(" ");
-      if (key === "") return;
-      if (!claim(phrases, key, { entry: at, via })) return;
       claim(tight, foldTight(text), { entry: at, via });
+      if (key === "" || !claim(phrases, key, { entry: at, via })) return;
       if (keys.length > 1 && !entry.isPlain) {
         for (const word of new Set(keys)) push(holding, word, key);
       }

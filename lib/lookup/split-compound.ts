@@ -75,7 +75,12 @@ function longest(
   { lexicon }: SpellingBook,
 ): { written: Written; size: number; sure: number } | null {
   const first = keys[from] ?? "";
-  const most = Math.min(lexicon.starts.get(first) ?? 1, keys.length - from);
+  // The whole query as one phrase is found elsewhere; here it shows its parts.
+  const most = Math.min(
+    lexicon.starts.get(first) ?? 1,
+    keys.length - from,
+    Math.max(1, keys.length - 1),
+  );
   for (let size = most; size >= 1; size -= 1) {
     const written = lexicon.phrases.get(keys.slice(from, from + size).join(" "))?.[0];
     if (written) return { written, size, sure: 1 };

@@ -17,6 +17,18 @@ const WHOLE = new Set(
  */
 export function stem(word: string): string {
   if (word.length < 4 || WHOLE.has(word)) return word;
+  let known = stems.get(word);
+  if (known === undefined) {
+    known = cut(word);
+    if (stems.size < STEMS_LIMIT) stems.set(word, known);
+  }
+  return known;
+}
+
+const stems = new Map<string, string>();
+const STEMS_LIMIT = 10_000;
+
+function cut(word: string): string {
   let out = word;
   if (out.endsWith("'s")) out = out.slice(0, -2);
   if (out.endsWith("sses")) out = out.slice(0, -2);

@@ -55,8 +55,11 @@ const WORTHLESS = 1e-5;
 const SECONDS = { right: 8, missed: 14 } as const;
 
 /**
- * Chooses prompts by expected gain in recall at the date per second, under a mixture of two memory
+ * Chooses prompts by expected gain in recall at the date per second, under a mixture of memory
  * models with a belief about this student.
+ *
+ * The same calls give the same plans. Called in other steps over the same history, plans may differ
+ * a little: on a new day only the most promising entries are judged anew at each call.
  *
  * @see reference memory/scheduler-interface.md
  */

@@ -146,7 +146,7 @@ with energy | energico; con energia; energisch; énergique; con brio | meaning
 take the mute off | senza sordino; ohne Dämpfer; ôtez la sourdine | meaning
 use a mute | con sordino; mit Dämpfer; sourdine; sordino; mute | meaning
 right hand | mano destra; main droite | meaning
-play freely, you choose the speed | ad libitum; a piacere; rubato; senza misura; a bene placito | meaning
+play freely, you choose the speed | ad libitum; a piacere; rubato; tempo rubato; a capriccio; senza misura; a bene placito | meaning
 split into two groups | divisi; divisés; geteilt | meaning
 same speed | l'istesso tempo; même mouvement | meaning
 let it ring | laissez vibrer; lasciare vibrare; klingen lassen | meaning
@@ -160,7 +160,7 @@ little by little | poco a poco; nach und nach; peu à peu | meaning
 but not too much | ma non troppo; non troppo | meaning
 as loud as possible | fortississimo; forte possibile; tutta forza | meaning
 dying away | morendo; en mourant; ersterbend; mancando; smorzando; perdendosi; verklingend | meaning
-in strict time | a battuta; alla misura; in tempo; im Takt; tempo giusto; im Tempo | meaning
+in strict time | streng; a battuta; alla misura; in tempo; im Takt; tempo giusto; im Tempo | meaning
 dot under a note | staccato dot; staccato | symbol
 dash over a note | tenuto line; tenuto | symbol
 greater than sign over note | accent | symbol
@@ -253,9 +253,9 @@ bewegten | bewegt | inflection
 animez | animez; animé | inflection
 capricciosa | capriccioso | inflection
 dolorosamente | doloroso | inflection
-festlichen feierlichen | feierlich | inflection
+feierlichen | feierlich | inflection
 gravi | grave | inflection
-lebendige lebhaftes | lebhaft | inflection
+lebhaftes | lebhaft | inflection
 mesta | mesto | inflection
 nobili | nobile | inflection
 pomposa | pomposo | inflection
@@ -264,7 +264,7 @@ religiosa | religioso | inflection
 rythmée | rythmé | inflection
 sostenuti | sostenuto | inflection
 sonora | sonoro | inflection
-tenera | teneramente; tenero | inflection
+tenera | teneramente | inflection
 tranquillamente | tranquillo | inflection
 vigorosa | vigoroso | inflection
 zartes | zart | inflection
@@ -279,13 +279,13 @@ largo e sostenuto | largo; sostenuto | compound
 leicht und zart | leicht; zart | compound
 mp espressivo | mezzo piano; espressivo | compound
 più mosso e con fuoco | più mosso; con fuoco | compound
-plus animé et plus fort | plus animé; plus; plus fort | compound
+plus animé et plus fort | plus animé; plus | compound
 poco rall. | poco; rallentando | compound
 senza rit. | senza; ritardando; ritenuto | compound
 sul G espressivo | sul G; espressivo | compound
 tutti pizz | tutti; pizzicato | compound
 vivo e leggero | vivo; leggiero | compound
-a slow waltz | waltz; valse; tempo di valse; lento | meaning
+a slow waltz | ländlermäßig; waltz; valse; tempo di valse; lento | meaning
 become faster and faster | accelerando; stringendo; affrettando | meaning
 with the wood of the bow | col legno | meaning
 play short notes | staccato; staccatissimo | meaning
@@ -300,7 +300,7 @@ expressively | espressivo; con espressione; expressif; ausdrucksvoll; mit Ausdru
 heavy and slow | pesante; grave; schwer; schleppend | meaning
 very lively | vivacissimo; vivace; allegro vivace | meaning
 sweet and gentle | dolce; douce; soave; dolcemente; doux | meaning
-whispering | sotto voce; flüsternd; mormorando | meaning
+whispering | sussurrando; sotto voce; flüsternd; mormorando | meaning
 play as written again, not an octave up | loco | meaning
 every player gets their own line | divisi | meaning
 agitated | agitato; agité; aufgeregt | meaning
@@ -309,7 +309,7 @@ broadening | allargando; slargando; élargir; verbreitern; élargissez | meaning
 bouncy bow | spiccato; saltando; sautillé; jeté | meaning
 calm | calmo; tranquillo; ruhig; calme; quieto; tranquille | meaning
 joyful | gioioso; joyeux; freudig; giocoso; fröhlich | meaning
-noble | nobile; nobilmente | meaning
+noble | noble; nobile; nobilmente | meaning
 passionate | appassionato; passionato; leidenschaftlich; passionné; con passione | meaning
 less loud | meno forte | meaning
 same as before | simile; come prima; come sopra; wie vorher | meaning

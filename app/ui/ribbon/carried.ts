@@ -38,7 +38,11 @@ export function carriedAt(edge: number, context: CarriedContext): Carried {
   if (dynamic?.level && isPast(dynamic)) {
     const printed = marks.find((m) => m.sign === dynamic.level);
     const glyph = entryOf(printed?.head.slug ?? null)?.sign?.glyph ?? null;
-    carried.dynamics = { text: dynamic.level, lang: "it", glyph };
+    // A cresc. in words is what the player has in mind; a hairpin is seen.
+    const inWords = dynamic.change !== "none" && dynamic.by !== "wedge";
+    carried.dynamics = inWords
+      ? { text: dynamic.by, lang: "it", glyph: null }
+      : { text: dynamic.level, lang: "it", glyph };
   }
   for (const axis of ["articulation", "character", "technique"] as const) {
     const words = force[axis].filter(

@@ -29,6 +29,8 @@ export interface Lane {
 export function laneOf(mark: PrintedMark, marks: readonly PrintedMark[]): Axis | null {
   if (mark.sign !== null && NOT_DRAWN.has(mark.sign)) return null;
   if (mark.sign === "metronome") return "tempo";
+  // "sim." goes on with the manner of the notes before it.
+  if (mark.head.slug === "simile") return "articulation";
   if (mark.kind === "modifier") {
     // "sempre" beside p, "subito" beside f: told with the loudness.
     const beside = marks.some((m) => m.kind === "dynamic" && samePlace(m, mark));

@@ -1,4 +1,4 @@
-import { toNumber } from "@/lib/reading/place";
+import { samePlace, toNumber } from "@/lib/reading/place";
 import type { Place, ReadingMeasure } from "@/lib/reading/reading";
 
 /** Room between a barline and the first onset, and between the last and the next barline. */
@@ -36,9 +36,15 @@ export function layoutColumns(
 ): Columns {
   const widths = measures.map((_, i) => Math.min(MOST_COLUMN, Math.max(least, demand[i] ?? 0)));
   for (const row of rows) {
-    for (let i = 1; i < row.length; i += 1) {
-      const [before, after] = [row[i - 1], row[i]];
-      if (before && after) widenBetween(measures, widths, before, after);
+    // Items at one place stand after one another and are kept clear of the next place together.
+    let cluster = null as RowItem | null;
+    for (const item of row) {
+      if (cluster && samePlace(cluster, item)) {
+        cluster = { ...cluster, width: cluster.width + GAP + item.width };
+        continue;
+      }
+      if (cluster) widenBetween(measures, widths, cluster, item);
+      cluster = item;
     }
   }
   const edges = [0];

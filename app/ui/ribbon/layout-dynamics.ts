@@ -179,7 +179,8 @@ function stepped(from: number, step: 1 | -1): number {
 
 function bandShape({ x0, x1, from, to, sure }: BandPiece): PathShape {
   const [a, b] = [from / 2, to / 2];
-  const d = `M${num(x0)} ${num(MIDDLE - a)}L${num(x1)} ${num(MIDDLE - b)}V${num(MIDDLE + b)}L${num(x0)} ${num(MIDDLE + a)}Z`;
+  // A hair longer than it is, so that no seam shows before the next piece.
+  const d = `M${num(x0)} ${num(MIDDLE - a)}L${num(x1)} ${num(MIDDLE - b)}h0.6V${num(MIDDLE + b)}h-0.6L${num(x0)} ${num(MIDDLE + a)}Z`;
   if (sure) return { kind: "path", d, x0, x1, fill: "band" };
   // Open ends: two edges, no sides.
   const edges = `M${num(x0)} ${num(MIDDLE - a)}L${num(x1)} ${num(MIDDLE - b)}M${num(x0)} ${num(MIDDLE + a)}L${num(x1)} ${num(MIDDLE + b)}`;

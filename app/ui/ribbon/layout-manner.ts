@@ -12,7 +12,9 @@ const SIGNS_ROW = 30;
 const EMPTY = 30;
 /** A lane that carries words on has its name and the carried word under one another. */
 const CARRIES = 44;
-const GLYPH_SIZE = 22;
+const GLYPH_SIZE = 25;
+/** Tall signs (an arpeggio is five spaces high) are drawn smaller, to stay in their row. */
+const MOST_HEIGHT = 21;
 /** Signs with a beginning and an end are drawn with a line to it. */
 const SPANNING = new Set(["octave-shift", "pedal", "wavy-line"]);
 
@@ -31,7 +33,7 @@ export function layoutCharacter(context: LaneContext, columns: Columns): Lane {
 
 export interface TechniqueItems {
   words: WordItem[];
-  signs: (RowItem & { mark: PrintedMark; glyph: string })[];
+  signs: (RowItem & { mark: PrintedMark; glyph: string; size: number })[];
 }
 
 /** Words of technique, and below them the signs over single notes (bowings, trills, octave lines). */
@@ -43,8 +45,10 @@ export function techniqueItems({ marks, staff, entryOf }: LaneContext): Techniqu
       const glyph = mark.sign === null ? undefined : entryOf(mark.head.slug)?.sign?.glyph;
       if (glyph === undefined) return [];
       const { measureIndex, onset } = mark;
-      const width = glyphWidth(glyph, GLYPH_SIZE);
-      return width === 0 ? [] : [{ mark, glyph, measureIndex, onset, width }];
+      const box = glyphBox(glyph, GLYPH_SIZE);
+      if (!box) return [];
+      const size = GLYPH_SIZE * Math.min(1, MOST_HEIGHT / (box.bottom - box.top));
+      return [{ mark, glyph, size, measureIndex, onset, width: glyphWidth(glyph, size) }];
     }),
   };
 }
@@ -64,15 +68,15 @@ export function layoutTechnique(
   }
   if (signs.length > 0) {
     const xs = placeRow(columns, signs);
-    signs.forEach(({ glyph, mark, width }, i) => {
+    signs.forEach(({ glyph, size, mark, width }, i) => {
       const x = xs[i] ?? 0;
-      const box = glyphBox(glyph, GLYPH_SIZE);
+      const box = glyphBox(glyph, size);
       const y = top + SIGNS_ROW - 8 - (box?.bottom ?? 0);
       const left = x - (box?.left ?? 0);
       shapes.push({
         kind: "glyph",
         name: glyph,
-        size: GLYPH_SIZE,
+        size,
         x: left,
         y,
         x0: x,

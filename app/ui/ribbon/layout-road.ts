@@ -28,12 +28,15 @@ type Piece = { width: number } & (
   | { kind: "said"; text: string }
 );
 
-/** What stands at the left and at the right of one measure. */
+/** What stands at the left and at the right of one measure, in the order it is read. */
 interface Stop {
   left: Piece[];
   /** Signs and words inside the measure. */
   inside: { place: Place; piece: Piece }[];
-  right: Piece[];
+  /** Words that act at the end of the measure, where they lead, and its barline. */
+  words: Piece[];
+  ways: Piece[];
+  barlines: Piece[];
 }
 
 export interface Road {
@@ -46,7 +49,13 @@ export function gatherRoad(context: LaneContext): Road {
   const own = marks.filter((m) => laneOf(m, marks) === "road" && isForStaff(m, staff));
   const stops = new Map<number, Stop>();
   const stopAt = (measureIndex: number) => {
-    const stop = stops.get(measureIndex) ?? { left: [], inside: [], right: [] };
+    const stop = stops.get(measureIndex) ?? {
+      left: [],
+      inside: [],
+      words: [],
+      ways: [],
+      barlines: [],
+    };
     stops.set(measureIndex, stop);
     return stop;
   };
@@ -58,11 +67,10 @@ export function gatherRoad(context: LaneContext): Road {
   for (const mark of own) place(mark, stopAt(mark.measureIndex), { context, repeatEnds });
   for (const [index, count] of times) stopAt(index).left.push(said(timesWords(count)));
   for (const [index, list] of ways) {
-    // Where a section is simply played again the words at its start have said it.
     const stop = stopAt(index);
-    stop.right.push(said(wayWords(index, list, reading.measures)));
+    stop.ways.push(said(wayWords(index, list, reading.measures)));
   }
-  for (const index of repeatEnds) stopAt(index).right.push(barline("repeatRight"));
+  for (const index of repeatEnds) stopAt(index).barlines = [barline("repeatRight")];
   const endings = reading.spans
     .filter((s) => s.element === "ending")
     .map(({ from, to, value }) => ({ from, to, text: value ?? "" }));
@@ -84,7 +92,7 @@ function place(
     const name = BARLINES[head.slug ?? ""];
     // A repeat sign is its own barline, and a left barline belongs to the sign that opens there.
     const isOwn = isAtEnd(mark, context.reading) && !repeatEnds.has(mark.measureIndex);
-    if (name && isOwn) stop.right.push(barline(name));
+    if (name && isOwn) stop.barlines = [barline(name)];
     return;
   }
   const glyph = sign === null ? undefined : context.entryOf(head.slug)?.sign?.glyph;
@@ -92,11 +100,8 @@ function place(
     glyph !== undefined && glyphWidth(glyph, SIGN_SIZE) > 0
       ? { kind: "glyph", name: glyph, size: SIGN_SIZE, width: glyphWidth(glyph, SIGN_SIZE) }
       : words(mark);
-  if (sign === null && ACT_LAST.test(head.slug ?? "")) {
-    // Before any barline already there.
-    const at = stop.right.findIndex((p) => p.kind === "glyph");
-    stop.right.splice(at < 0 ? stop.right.length : at, 0, piece);
-  } else if (isAtEnd(mark, context.reading)) stop.right.unshift(piece);
+  const actsLast = sign === null && ACT_LAST.test(head.slug ?? "");
+  if (actsLast || isAtEnd(mark, context.reading)) stop.words.push(piece);
   else stop.inside.push({ place: mark, piece });
 }
 
@@ -116,12 +121,16 @@ function barline(name: string): Piece {
 /** Units each measure asks for so that its signs and words stand inside it. */
 export function roadDemand({ stops }: Road, measures: number): number[] {
   const demand = new Array<number>(measures).fill(0);
-  for (const [index, { left, inside, right }] of stops) {
-    const pieces = [...left, ...inside.map(({ piece }) => piece), ...right];
+  for (const [index, stop] of stops) {
+    const pieces = [...stop.left, ...stop.inside.map(({ piece }) => piece), ...atRight(stop)];
     const words = pieces.reduce((sum, { width }) => sum + width + GAP, 0);
     demand[index] = words + 10;
   }
   return demand;
+}
+
+function atRight({ words, ways, barlines }: Stop): Piece[] {
+  return [...words, ...ways, ...barlines];
 }
 
 /** The road: barlines and repeats where they stand, endings as brackets, every jump with where it leads. */
@@ -145,7 +154,7 @@ export function layoutRoad({ stops, endings }: Road, columns: Columns): Lane {
       x += piece.width + GAP;
     }
     let end = right;
-    for (const piece of [...stop.right].reverse()) {
+    for (const piece of atRight(stop).reverse()) {
       const start = end - piece.width - (piece.kind === "glyph" && end === right ? 0 : 4);
       shapes.push(pieceShape(piece, start, base));
       end = start - 2;

@@ -10,12 +10,12 @@ import { glyphWidth, textWidth } from "./text-width";
 
 /** Highest and lowest the line stands, and the words' distance from it. */
 const HIGH = 29;
-const LOW = 61;
+const LOW = 69;
 const ABOVE = 7;
 const BELOW = 15;
-const HEIGHT = 72;
+const HEIGHT = 80;
 /** A piece of one speed still leaves room for a rit. to sink: the scale covers at least so many steps. */
-const LEAST_STEPS = 3.2;
+const LEAST_STEPS = 3.6;
 const NOTE_SIZE = 17;
 /** Between the note and its number. */
 const NOTE_GAP = 4;

@@ -36,7 +36,7 @@ export function waysOn({
 
 /**
  * Short words for the ways on from a measure.
- * @example "back to 9, then on"; "back to 1"; "last time to 60"; "last time the end"
+ * @example "back to 9, then on"; "back to 1"; "last time, on to 60"; "last time, end"
  */
 export function wayWords(
   from: number,
@@ -46,12 +46,12 @@ export function wayWords(
   const [first] = ways;
   if (ways.length > 1 && first && first.to === from + 1) {
     const rest = ways.slice(1).map(({ to }) => goal(to));
-    return `last time ${rest.join(", then ")}`;
+    return `last time, ${rest.join(", then ")}`;
   }
   return ways.map(({ to }) => goal(to)).join(", then ");
 
   function goal(to: number | null): string {
-    if (to === null) return "the end";
+    if (to === null) return "end";
     if (to === from + 1) return "on";
     return to <= from
       ? `back to ${measureName(measures, to)}`

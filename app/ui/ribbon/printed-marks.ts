@@ -20,6 +20,8 @@ const FOR_ALL_SIGNS =
   /^(?:metronome|bar-style|repeat-(?:forward|backward)|ending|segno|coda|rehearsal)$/;
 const FOR_ALL_KINDS: ReadonlySet<Kind> = new Set(["tempo", "tempo-change"]);
 const FOR_ALL_WORDS = /^(?:da-capo|dal-segno|to-coda|al-coda|al-fine|fine|segno|coda)(?:-|$)/;
+/** Beside p or f these speak of the loudness, whatever word comes next. */
+const AT_ONCE = new Set(["subito", "subitement", "plotzlich", "suddenly"]);
 /** What every score has in every measure, and nobody drills. */
 const PLUMBING = new Set(["tied", "stem", "beam", "time", "symbol"]);
 
@@ -72,6 +74,8 @@ function forAllTest(reading: Reading): (found: Found) => boolean {
 function groupWords(found: readonly Found[]): PrintedMark[] {
   const marks: PrintedMark[] = [];
   let waiting: Found[] = [];
+  const besideLetters = (f: Found) =>
+    found.some((other) => other.sign !== null && other.kind === "dynamic" && samePlace(other, f));
   const flush = () => {
     const last = marks.at(-1);
     const first = waiting[0];
@@ -83,6 +87,7 @@ function groupWords(found: readonly Found[]): PrintedMark[] {
   for (const f of found) {
     if (waiting[0] && !samePlace(waiting[0], f)) flush();
     if (f.sign !== null) marks.push(markOf([f]));
+    else if (f.slug !== null && AT_ONCE.has(f.slug) && besideLetters(f)) marks.push(markOf([f]));
     else if (f.kind === "modifier") waiting.push(f);
     else {
       marks.push(markOf([...waiting, f]));

@@ -47,7 +47,7 @@ export function Ribbon(props: RibbonProps) {
     (slug: string | null) => (slug === null ? undefined : entries.get(slug)),
     [entries],
   );
-  const gutter = onDesk ? 124 : 104;
+  const gutter = onDesk ? 124 : 106;
   const marks = useMemo(() => printedMarks(reading, partIndex), [reading, partIndex]);
   const ribbon = useMemo(
     () => layoutRibbon(reading, { partIndex, staff, least: onDesk ? 92 : 72, entryOf }),

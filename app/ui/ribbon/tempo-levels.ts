@@ -11,7 +11,7 @@ export interface TempoLevel {
 }
 
 /** How far a change without a number moves the line, in steps of the pace scale. */
-const CHANGE = 1.6;
+const CHANGE = 2;
 const RELATIVE = 1;
 /**
  * Beats a minute at the lowest and highest step, for setting a printed number

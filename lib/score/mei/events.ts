@@ -1,4 +1,4 @@
-import { addFractions, multiplyFractions, ZERO } from "../fraction";
+import { addFractions, fraction, multiplyFractions, ZERO } from "../fraction";
 import type { Fraction, Note } from "../model";
 import type { XmlElement } from "../xml/element-tree";
 import { scaled, writtenLength } from "./durations";
@@ -28,6 +28,13 @@ export interface LayerReader {
 
 export type EventReader = (layer: LayerReader, element: XmlElement) => void;
 
+/** Length by dur.ppq, for events without a note value; it is the sounding length, tuplets included. */
+function pulseLength({ pulses }: StaffState, { attributes }: XmlElement): Fraction | null {
+  const count = Number(attributes["dur.ppq"]);
+  const usable = pulses !== null && Number.isInteger(count) && count >= 0 && count < 2 ** 24;
+  return usable ? fraction(count, pulses) : null;
+}
+
 /** Length of an event in quarters; `outer` is the chord it belongs to. */
 function lengthOf(layer: LayerReader, element: XmlElement): Fraction {
   const { state, staff } = layer;
@@ -40,7 +47,7 @@ function lengthOf(layer: LayerReader, element: XmlElement): Fraction {
   const id = attributes["xml:id"];
   const span = id === undefined ? undefined : layer.spans.get(id);
   const scale = span === undefined ? layer.scale : multiplyFractions(layer.scale, span);
-  const length = written === null ? null : scaled(written, scale);
+  const length = written === null ? pulseLength(staff, element) : scaled(written, scale);
   if (length !== null) return length;
   state.warn(
     "no-duration",

@@ -27,6 +27,8 @@ export interface StaffState {
   fifths: number | null;
   /** Note value where none is written (dur.default). */
   defaultDur: string | null;
+  /** Pulses of dur.ppq to a quarter note. */
+  pulses: number | null;
 }
 
 /** Where in the music something with an xml:id stands. */

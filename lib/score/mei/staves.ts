@@ -101,6 +101,7 @@ function addStaff(state: MeiState, staffDef: XmlElement, part: ScorePart): Staff
     time: null,
     fifths: null,
     defaultDur: null,
+    pulses: null,
   };
   state.staves.push(staff);
   return staff;
@@ -148,10 +149,12 @@ function applyTo(state: MeiState, definition: XmlElement, staves: readonly Staff
   const time = timeOf(definition);
   const fifths = fifthsOf(definition);
   const dur = definition.attributes["dur.default"];
+  const pulses = Number(definition.attributes.ppq);
   for (const staff of staves) {
     if (time !== undefined) staff.time = time;
     if (fifths !== undefined) staff.fifths = fifths;
     if (dur !== undefined) staff.defaultDur = dur;
+    if (Number.isInteger(pulses) && pulses > 0) staff.pulses = pulses;
     if (time?.symbol) addTimeSign(state, staff.part, time.symbol);
   }
 }

@@ -4,6 +4,8 @@ import type { Fraction } from "../model";
 /** Ticks beyond this are no longer exact, so the value that led there is refused. */
 const MAX_TICKS = 2 ** 48;
 const MAX_TICKS_PER_QUARTER = 2 ** 26;
+/** Fractions kept to be used again. */
+const MAX_KNOWN = 2000;
 
 /**
  * Where in the measure a part has got to. Positions are whole ticks; the number
@@ -19,6 +21,9 @@ export class Clock {
   private cursor = 0;
   private lastNote = 0;
   private furthest = 0;
+  /** Fractions made so far for `knownFor` ticks a quarter. */
+  private readonly knownPlaces = new Map<number, Fraction>();
+  private knownFor = 0;
 
   /** Takes divisions a quarter note, above 0. Returns false when they are too fine to count exactly. */
   setDivisions(divisions: Fraction): boolean {
@@ -84,9 +89,18 @@ export class Clock {
     return this.lastNote;
   }
 
-  /** Ticks as quarter notes. */
+  /** Ticks as quarter notes. The same place in every measure is one and the same fraction. */
   quarters(ticks: number): Fraction {
-    return ticks === 0 ? ZERO : fraction(ticks, this.perQuarter);
+    if (ticks === 0) return ZERO;
+    if (this.knownFor !== this.perQuarter || this.knownPlaces.size > MAX_KNOWN) {
+      this.knownPlaces.clear();
+      this.knownFor = this.perQuarter;
+    }
+    const known = this.knownPlaces.get(ticks);
+    if (known !== undefined) return known;
+    const place = fraction(ticks, this.perQuarter);
+    this.knownPlaces.set(ticks, place);
+    return place;
   }
 
   /** Content of the measure so far in quarter notes. */

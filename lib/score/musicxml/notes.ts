@@ -4,7 +4,7 @@ import { elementTable } from "../xml/elements";
 import { readDecimal, readNumber, readWhole } from "./decimal";
 import { type Handler, type Table, textOf } from "./mark-handlers";
 import { NOTATIONS } from "./notations";
-import { freshNote, type NoteDraft, type ReaderState } from "./reader-state";
+import { type NoteDraft, type ReaderState, resetNote } from "./reader-state";
 
 const STEPS: Readonly<Record<string, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
 
@@ -236,7 +236,7 @@ const CHILDREN: Table = elementTable<ReaderState>({
  */
 export const NOTE: Handler = {
   open: (state, attributes) => {
-    state.note = freshNote(state.marks.length);
+    resetNote(state.note, state.marks.length);
     if (attributes.pizzicato !== undefined) state.mark("note", `pizzicato-${attributes.pizzicato}`);
     const timeOnly = attributes["time-only"];
     if (timeOnly !== undefined) state.mark("note", "time-only").text = timeOnly.trim();

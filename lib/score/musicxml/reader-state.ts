@@ -116,7 +116,7 @@ export class ReaderState {
   partsInMeasure: string[] = [];
   groups = 0;
 
-  note: NoteDraft = freshNote(0);
+  readonly note: NoteDraft = freshNote();
   direction: DirectionDraft | null = null;
   sound: SoundDraft | null = null;
   directionSound: SoundDraft | null = null;
@@ -234,9 +234,10 @@ function freshMeasure(index: number, number: string, implicit: boolean): Measure
   };
 }
 
-export function freshNote(firstMark: number): NoteDraft {
+/** Blank draft; one object serves every note of a file. */
+function freshNote(): NoteDraft {
   return {
-    firstMark,
+    firstMark: 0,
     chord: false,
     rest: false,
     unpitched: false,
@@ -256,3 +257,11 @@ export function freshNote(firstMark: number): NoteDraft {
     normal: 1,
   };
 }
+
+/** Makes the draft blank again for the note that starts here. */
+export function resetNote(note: NoteDraft, firstMark: number): void {
+  Object.assign(note, BLANK_NOTE);
+  note.firstMark = firstMark;
+}
+
+const BLANK_NOTE: Readonly<NoteDraft> = freshNote();

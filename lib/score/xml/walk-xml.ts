@@ -35,6 +35,7 @@ class Walker<S> {
   /** Elements open inside the one being passed over, itself included; 0 when none is. */
   private skipped = 0;
   private listening = false;
+  private prefixed = false;
   private doctype = "";
   private readonly onText = (text: string): void => {
     const depth = this.handlers.length - 1;
@@ -49,8 +50,8 @@ class Walker<S> {
     private readonly state: S,
   ) {
     this.tables = [table];
-    this.parser.on("opentag", (tag) => this.open(localName(tag.name), tag.attributes));
-    this.parser.on("closetag", (tag) => this.close(localName(tag.name)));
+    this.parser.on("opentag", (tag) => this.open(tag.name, tag.attributes));
+    this.parser.on("closetag", (tag) => this.close(tag.name));
     this.parser.on("cdata", (text) => {
       if (this.listening) this.onText(text);
     });
@@ -73,7 +74,10 @@ class Walker<S> {
     }
   }
 
-  private open(name: string, attributes: Record<string, string>): void {
+  private open(fullName: string, attributes: Record<string, string>): void {
+    // Prefixes are rare and begin at the root, so the names of most files are taken as they are.
+    if (this.handlers.length === 0) this.prefixed = fullName.includes(":");
+    const name = this.prefixed ? localName(fullName) : fullName;
     if (this.skipped > 0) {
       this.skipped++;
       if (this.skipped + this.handlers.length > this.input.depth) this.tooDeep();
@@ -94,7 +98,8 @@ class Walker<S> {
     if (this.listening) this.texts[depth] = "";
   }
 
-  private close(name: string): void {
+  private close(fullName: string): void {
+    const name = this.prefixed ? localName(fullName) : fullName;
     if (this.skipped > 0) {
       this.skipped--;
     } else {

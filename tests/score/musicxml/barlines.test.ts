@@ -67,7 +67,7 @@ describe("readMusicXml › barlines", () => {
   });
 
   it("reads segno and coda with the names playback uses", () => {
-    const score = read(musicXml('<barline location="left" segno="s1"><segno/></barline>' + Q));
+    const score = read(musicXml(`<barline location="left" segno="s1"><segno/></barline>${Q}`));
     expect(score.measures[0]?.jumps).toEqual([
       { kind: "segno", name: "s1", onset: [0, 1], timeOnly: null },
     ]);

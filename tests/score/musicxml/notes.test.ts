@@ -100,7 +100,7 @@ describe("readMusicXml › time", () => {
   });
 
   it("does not lose count over long notes of odd lengths", () => {
-    const score = read(musicXml("<forward><duration>123456789012</duration></forward>" + p));
+    const score = read(musicXml(`<forward><duration>123456789012</duration></forward>${p}`));
     expect(brief(score)).toEqual(["0:30864197253/1 p"]);
   });
 });
