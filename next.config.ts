@@ -15,7 +15,7 @@ const contentSecurityPolicy = {
   "script-src": `'self' 'unsafe-inline' 'wasm-unsafe-eval'${inDevelopment ? " 'unsafe-eval'" : ""}`,
   "style-src": "'self' 'unsafe-inline'",
   "img-src": "'self' data: blob:",
-  "font-src": "'self'",
+  "font-src": "'self' data:",
   "connect-src": "'self'",
   "worker-src": "'self' blob:",
   "media-src": "'self' blob:",

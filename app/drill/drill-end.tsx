@@ -47,7 +47,7 @@ export function DrillEnd({ job, session, entries, stopped, more, onMore }: Drill
   const isLastEvening = sheet.phase === "last-evening";
   return (
     <div className={styles.end}>
-      <header>
+      <header className={styles.head}>
         <p className="lane-name">{job.title}</p>
         <h1 ref={head} tabIndex={-1}>
           {stopped ? "Stopped here" : "Enough for today"}
@@ -68,7 +68,7 @@ export function DrillEnd({ job, session, entries, stopped, more, onMore }: Drill
             facts={summary.rows.map(({ axis, of, recalled }) => ({
               key: axis,
               label: DRILL_AXIS_WORDS[axis],
-              value: recalled === of ? `all ${of} recalled` : `${recalled} of ${of} recalled`,
+              value: `${recalled} of ${of} recalled`,
             }))}
           />
         </section>

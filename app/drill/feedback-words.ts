@@ -75,7 +75,7 @@ export const QUESTIONS: Readonly<Record<Prompt["kind"], string>> = {
 export function spokenVerdict(told: Told, prompt: Prompt, headword: string): string {
   const { text, word } = verdictOf(told, headword);
   const verdict = word === null ? text : `${text} ${word}.`;
-  if (told.outcome === "right" || word !== null) return verdict;
+  if (told.outcome !== "missed") return verdict;
   const right = prompt.choices?.find((choice) => choice.right)?.text ?? headword;
   const letter = prompt.choices?.findIndex((choice) => choice.right) ?? -1;
   const which = prompt.kind === "name>sign" && letter >= 0 ? `drawing ${letter + 1}` : right;

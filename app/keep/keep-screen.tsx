@@ -67,7 +67,7 @@ export function KeepScreen() {
               : [
                   {
                     key: "lasting",
-                    label: "kept firmly",
+                    label: "safe when space is short",
                     value: kept.lasting ? "yes" : <Firmly onAsked={count} />,
                   },
                 ]),
@@ -96,7 +96,7 @@ function Firmly({ onAsked }: { onAsked: () => Promise<void> }) {
         })
       }
     >
-      not yet: ask the browser to
+      ask the browser for it
     </button>
   );
 }

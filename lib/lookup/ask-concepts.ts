@@ -1,6 +1,6 @@
 import type { Asks, Entry } from "../glossary/schema";
 import type { Level, Pace } from "../glossary/vocabulary";
-import { isPlainEnglish } from "./read-english";
+import { isPlainEnglish } from "./english-phrases";
 
 const PACE: Readonly<Record<Pace, readonly string[]>> = {
   "very-slow": ["very slow"],

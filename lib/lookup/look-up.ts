@@ -1,22 +1,18 @@
 import { foldTight } from "../glossary/fold";
 import type { Language } from "../glossary/vocabulary";
 import { type DescriptionIndex, findDescribed, makeDescriptionIndex } from "./description-index";
+import { isFiller, isPlainEnglish } from "./english-phrases";
 import { resolveInflection } from "./inflections";
 import type { LookUpEntry, LookUpResult } from "./look-up-index";
 import { type LookUpIndex, unpackEntries } from "./look-up-index";
+import { mendEnglish } from "./mend-english";
 import { findNear, makeNearBook, type NearBook } from "./near-spellings";
 import { Pool } from "./pool";
-import {
-  isFiller,
-  isPlainEnglish,
-  mendEnglish,
-  readEnglish,
-  type Sense,
-  splitEnglish,
-} from "./read-english";
+import { readEnglish, type Sense } from "./read-english";
 import { type Query, readQuery } from "./read-query";
 import { keysOf, makeSpellingBook, phrasesLackingOne, type SpellingBook } from "./spelling-book";
 import { splitCompound } from "./split-compound";
+import { splitEnglish } from "./split-english";
 import { stem } from "./stem";
 
 export type LookUp = (query: string, limit?: number) => LookUpResult[];

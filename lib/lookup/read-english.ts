@@ -1,5 +1,5 @@
-import { editDistance } from "../words/edit-distance";
-import { ENGLISH_CONCEPTS, ENGLISH_FILLER } from "./english-table";
+import { isFiller, type Phrase, phrasesFrom } from "./english-phrases";
+import { splitEnglish } from "./split-english";
 import { stem } from "./stem";
 
 /**
@@ -12,11 +12,6 @@ export interface Sense {
   weight: number;
   /** Share of it that counts as said besides, when it was not asked for; 1 if left out. */
   bulk?: number;
-}
-
-interface Phrase {
-  stems: string[];
-  concepts: string[];
 }
 
 /** One word or phrase of the text, as what it may mean. */
@@ -44,80 +39,6 @@ const BIG_NUMBER = /^(?:1[79]|1[0-46-9]|[2-9]\d|\d{3})$/;
 const NUMBER = /^\d+$/;
 const SUPERLATIVE = /^(?:loud|soft|quiet|slow|fast|quick|short|strong|long|light|heavi)est$/;
 
-const { phrases, known } = readTable(ENGLISH_CONCEPTS);
-
-function readTable(table: string): { phrases: Map<string, Phrase[]>; known: Set<string> } {
-  const byText = new Map<string, Phrase>();
-  for (const line of table.trim().split("\n")) {
-    const [concept = "", list = ""] = line.split(": ", 2);
-    for (const text of list.split(", ")) {
-      const stems = splitEnglish(text).map(stem);
-      const key = stems.join(" ");
-      const phrase = byText.get(key);
-      if (!phrase) byText.set(key, { stems, concepts: [concept] });
-      else if (!phrase.concepts.includes(concept)) phrase.concepts.push(concept);
-    }
-  }
-  const first = new Map<string, Phrase[]>();
-  const words = new Set<string>();
-  for (const phrase of byText.values()) {
-    const start = phrase.stems[0] ?? "";
-    first.set(start, [...(first.get(start) ?? []), phrase]);
-    // "non" of "non stop" is no English word by itself.
-    const alone = phrase.stems.length === 1;
-    for (const s of phrase.stems) if (alone || s.length > 3) words.add(s);
-  }
-  for (const list of first.values()) list.sort((a, b) => b.stems.length - a.stems.length);
-  return { phrases: first, known: words };
-}
-
-/** Words, numbers and the signs people type for signs, folded; "don't" is two words. */
-export function splitEnglish(text: string): string[] {
-  let plain = text.toLowerCase();
-  if (!ASCII.test(plain)) plain = plain.normalize("NFKD").replace(/[\p{M}]+/gu, "");
-  plain = plain.replace(/[’ʼ`´]/g, "'");
-  if (plain.includes("n't") || DENIAL.test(plain)) {
-    plain = plain
-      .replace(/\bcan't\b/g, "can not")
-      .replace(/n't\b/g, " not")
-      .replace(/\b(?:dont|doesnt)\b/g, "do not");
-  }
-  if (plain.includes("'s")) plain = plain.replace(/'s\b/g, "");
-  if (REMOVAL.test(plain)) {
-    plain = plain
-      .replace(/\b(?:remove|removing|lose) (?:the |your |a )?([a-z]+)/g, "without $1")
-      .replace(
-        /\b(?:take|taking|get|keep) (?:the |your |a )?([a-z]+) (?:off|away|out)\b/g,
-        "without $1",
-      )
-      .replace(/\b([a-z]+) off$/g, "without $1");
-  }
-  if (APART.test(plain)) plain = plain.replace(APART, "$1 $3 $2");
-  if (plain.includes("as ")) {
-    plain = plain.replace(
-      /\bas ([a-z]+) as (?:possible|you can|can be|it can be|it gets|one can|able)\b/g,
-      "most $1",
-    );
-  }
-  return plain.match(/\p{L}+|\p{N}+|[=<>+%]/gu) ?? [];
-}
-
-const ASCII = /^[\x20-\x7e]*$/;
-const DENIAL = /\b(?:dont|doesnt)\b/;
-const REMOVAL = /\b(?:remove|removing|lose|off|away|out)\b/;
-/** "bring this part out", "turn the volume down": the two halves of one verb. */
-const APART =
-  /\b(bring|turn|hold|pull|fade|slow|speed) (?:the |this |that |your |it |a )?(?:part |line |voice )?([a-z]+) (out|up|down|back)\b/;
-
-export function isFiller(word: string): boolean {
-  return ENGLISH_FILLER.has(word);
-}
-
-/** True for a word that the table of plain English holds, or that only fills. */
-export function isPlainEnglish(word: string): boolean {
-  return ENGLISH_FILLER.has(word) || known.has(stem(word)) || /^\d+$/.test(word);
-}
-
 /**
  * What a text in plain English says. A text of nothing but filler ("with") is read word by word.
  * @example readEnglish("get slower bit by bit") // slower 1, ~slower .25, gradually 1, …
@@ -141,32 +62,6 @@ function readWord(word: string): Sense[] {
   return known;
 }
 
-/** Words of the table by first letter, for mending. */
-const byInitial = new Map<string, string[]>();
-for (const word of ENGLISH_CONCEPTS.match(/(?<![a-z])[a-z]{5,}(?![a-z])/g) ?? []) {
-  const list = byInitial.get(word[0] ?? "") ?? [];
-  if (!list.includes(word)) byInitial.set(word[0] ?? "", [...list, word]);
-}
-
-/**
- * Mends one slip in words that are neither plain English nor a listed term: "sudenly".
- * @param isTerm tells listed terms
- */
-export function mendEnglish(
-  words: readonly string[],
-  isTerm: (word: string) => boolean,
-): { words: string[]; mended: boolean } {
-  let mended = false;
-  const out = words.map((word) => {
-    if (word.length < 5 || isPlainEnglish(word) || isTerm(word)) return word;
-    const right = byInitial.get(word[0] ?? "")?.find((known) => editDistance(word, known, 1) === 1);
-    if (right === undefined) return word;
-    mended = true;
-    return right;
-  });
-  return { words: out, mended };
-}
-
 function readItems(words: readonly string[]): Item[] {
   const stems = words.map(stem);
   const items: Item[] = [];
@@ -176,18 +71,18 @@ function readItems(words: readonly string[]): Item[] {
       items.push({ concepts: ["most"], stems: [] });
       stems[i] = stem(word.replace(/est$/, "").replace(/i$/, "y"));
     }
-    const phrase = phrases.get(stems[i] ?? "")?.find((p) => fits(p, stems, i));
+    const phrase = phrasesFrom(stems[i] ?? "").find((p) => fits(p, stems, i));
     if (phrase) {
       items.push({
         concepts: phrase.concepts,
-        stems: phrase.stems.filter((s, k) => !ENGLISH_FILLER.has(words[i + k] ?? s)),
+        stems: phrase.stems.filter((s, k) => !isFiller(words[i + k] ?? s)),
       });
       i += phrase.stems.length;
       continue;
     }
     if (BIG_NUMBER.test(word)) items.push({ concepts: ["number"], stems: [] });
     else if (NUMBER.test(word)) items.push({ concepts: [`~${word}`], stems: ["number"] });
-    else if (!ENGLISH_FILLER.has(word)) items.push({ concepts: [], stems: [stems[i] ?? word] });
+    else if (!isFiller(word)) items.push({ concepts: [], stems: [stems[i] ?? word] });
     i += 1;
   }
   return items;

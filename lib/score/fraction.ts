@@ -5,7 +5,8 @@ export const ZERO: Fraction = [0, 1];
 export function greatestCommonDivisor(a: number, b: number): number {
   let x = Math.abs(a);
   let y = Math.abs(b);
-  while (y !== 0) {
+  // Not "!== 0": what is no number must end, too.
+  while (y > 0) {
     const rest = x % y;
     x = y;
     y = rest;
@@ -37,9 +38,16 @@ export function compareFractions(a: Fraction, b: Fraction): number {
   return a[0] * b[1] - b[0] * a[1];
 }
 
-/** True while exact arithmetic on it stays within the integers a number can hold. */
+/** Bounds within which sums and products of two fractions are exact in a 53-bit number. */
+const MAX_NUMERATOR = 2 ** 31;
+const MAX_DENOMINATOR = 2 ** 20;
+
+/** True while arithmetic on it stays exact. */
 export function isExact([numerator, denominator]: Fraction): boolean {
   return (
-    Number.isSafeInteger(numerator) && Number.isSafeInteger(denominator) && denominator <= 2 ** 30
+    Number.isInteger(numerator) &&
+    Number.isInteger(denominator) &&
+    Math.abs(numerator) <= MAX_NUMERATOR &&
+    denominator <= MAX_DENOMINATOR
   );
 }

@@ -12,6 +12,10 @@ export const MAX_RATIO = 250;
 export const MAX_DEPTH = 200;
 /** Measures of a score; the longest operas have about 10 000. */
 export const MAX_MEASURES = 20_000;
+/** Parts of a score, and staves of an MEI score; the largest orchestral scores have about 60. */
+export const MAX_PARTS = 300;
+/** Notes and marks together; a full orchestral act has about 200 000. */
+export const MAX_SIGNS = 1_000_000;
 /** Time to read, counted only when a clock is given. */
 export const MAX_SECONDS = 8;
 
@@ -22,6 +26,8 @@ export interface ReadLimits {
   ratio: number;
   depth: number;
   measures: number;
+  parts: number;
+  signs: number;
   seconds: number;
   /** Clock in milliseconds; without one no time limit applies. */
   now: (() => number) | null;
@@ -34,6 +40,8 @@ export const DEFAULT_LIMITS: Readonly<ReadLimits> = {
   ratio: MAX_RATIO,
   depth: MAX_DEPTH,
   measures: MAX_MEASURES,
+  parts: MAX_PARTS,
+  signs: MAX_SIGNS,
   seconds: MAX_SECONDS,
   now: null,
 };
@@ -45,6 +53,23 @@ export function scoreProblem(
   words: { found: string; expected: string; remedy: string },
 ): ScoreReadError {
   return new ScoreReadError({ code, place: { file }, ...words });
+}
+
+/**
+ * Refuses a score with more of something than its limit.
+ * @throws ScoreReadError `too-large` when `count` is over
+ */
+export function checkCount(
+  file: string,
+  count: number,
+  { limit, things }: { limit: number; things: string },
+): void {
+  if (count <= limit) return;
+  throw scoreProblem(file, "too-large", {
+    found: `more than ${limit} ${things}`,
+    expected: "a piece of reasonable size",
+    remedy: "Export single movements or parts and open those.",
+  });
 }
 
 /**

@@ -356,6 +356,119 @@ c on the staff with slash | cut time | symbol
 lines through the stem of a note | tremolo; measured tremolo; roll; flutter tongue | symbol
 number in a box | rehearsal mark | symbol
 f under the staff | forte | symbol
+get quieter little by little | diminuendo; decrescendo; calando; abnehmend; en diminuant | meaning
+increase the speed | accelerando; affrettando; stringendo; pressez; beschleunigen | meaning
+suddenly quiet | subito piano | meaning
+very quiet | pianissimo; très doux | meaning
+moderately loud | mezzo forte; poco forte | meaning
+extremely loud | fortississimo; fortissimo; ffff | meaning
+as soft as possible | pianississimo; pianissimo possibile; quasi niente | meaning
+strong accent on one note | sforzando; forzando; sforzato; accent; marcato; forzato | meaning
+not so fast | meno mosso; moins vite; non troppo; nicht zu; nicht zu schnell; ma non troppo | meaning
+medium tempo | moderato; mässig; modéré; tempo ordinario | meaning
+fast and cheerful | allegro; vivace; allegretto; gai | meaning
+rather slow | andante; larghetto; adagietto; assez; andantino | meaning
+very slow and solemn | grave; largo | meaning
+faster than allegro | presto; vivace; allegro molto; allegrissimo; vivacissimo | meaning
+slower than adagio | largo; adagissimo; grave; lento; larghissimo | meaning
+go back to the beginning and stop at the end mark | da capo al fine | meaning
+go to the coda | al coda; to coda; coda; da capo al coda; dal segno al coda | meaning
+repeat from the sign | dal segno | meaning
+play it twice | bis; repeat sign; number of times | meaning
+don't hurry | nicht eilen; sans presser | meaning
+without dragging | nicht schleppen; sans traîner; sans lenteur | meaning
+keep a steady beat | tempo giusto; in tempo; im Takt; a battuta; alla misura | meaning
+slightly | poco; un poco; etwas; un peu; ein wenig; pochettino | meaning
+very much | molto; assai; sehr; très; beaucoup; di molto | meaning
+more and more | sempre più; immer mehr; poco a poco; de plus en plus | meaning
+with | con; avec; mit | meaning
+but | ma; mais; aber | meaning
+almost | quasi; presque; fast | meaning
+only | nur; solo; seulement | meaning
+very expressive | très expressif; espressivo; molto espressivo | meaning
+with tenderness | con tenerezza; teneramente; tendrement; affettuoso; zart; zärtlich; tendre | meaning
+with grace | con grazia; grazioso; gracieux; avec grâce | meaning
+with strength | con forza; kräftig; forza; mit Kraft | meaning
+with great energy | con energia; energico; energisch; énergique; con brio | meaning
+in a rage | con rabbia; rabbioso; irato; furioso; con furia | meaning
+mournful | mesto; doloroso; dolente; funebre; triste; lamentoso; elegiaco; klagend | meaning
+sorrowful | doloroso; dolente; mesto; con dolore; con duolo; triste; schmerzlich; douloureux | meaning
+religious | religioso | meaning
+proud | fiero; fier; stolz | meaning
+brilliant and showy | brillante; con bravura | meaning
+simple | semplice; einfach; simplement; schlicht; simple | meaning
+dry and short | secco; sec | meaning
+light | leggiero; léger; leicht | meaning
+joking | scherzando; scherzoso; scherzhaft; scherzo; burlesco; giocoso | meaning
+like a song | cantabile; cantando; arioso; chantant; gesangvoll; aria | meaning
+majestically | maestoso; majestätisch; majestueux; con maestà | meaning
+far away | lontano; lointain | meaning
+restless | inquieto; agitato; unruhig; agité; inquiet | meaning
+stormy | tempestoso; stürmisch; tumultuoso; orageux; impetuoso | meaning
+tenderly | teneramente; tendrement; zart; zärtlich; affettuoso; con tenerezza; tendre | meaning
+free and improvised solo | cadenza; fantasia; ad libitum | meaning
+the whole orchestra plays | tutti; alle; tous | meaning
+each player takes a different note | divisi; divisés; geteilt | meaning
+muted | con sordino; gedämpft; mit Dämpfer; mute; sourdine; gestopft | meaning
+cover the bell with your hand | stopped; gestopft; bouché; half-stopped | meaning
+hit the rim and the drum together | rim shot | meaning
+draw the bow down | down-bow; Abstrich; tirez | meaning
+push the bow up | up-bow; Aufstrich; poussez | meaning
+bow near the frog | al tallone; am Frosch; au talon | meaning
+tip of the bow | punta d'arco; an der Spitze; à la pointe | meaning
+every note with its own bow stroke | détaché | meaning
+bounce the stick fast on the drum | roll; buzz roll; drag | meaning
+make your sound wobble | vibrato | meaning
+hold the last note as long as you want | fermata | meaning
+stop and breathe | breath mark; caesura; breath tick | meaning
+no playing for the whole movement | tacet | meaning
+quick little ornament above the note | inverted mordent; mordent; Pralltriller; trill; turn; appoggiatura; grace note | meaning
+three notes in the space of two | triplet | meaning
+long silence for everybody | grand pause; Generalpause; lunga pausa | meaning
+play in unison | unisono; zusammen; a due; all'unisono | meaning
+half note gets the beat | cut time; alla breve | meaning
+a dot on top of the note head | staccato dot; staccato | symbol
+little dash above the note | tenuto line; tenuto | symbol
+arrowhead over the note pointing right | accent | symbol
+pointed roof above the note | hat accent; marcato | symbol
+dot and accent on the same note | accent with dot | symbol
+arc over several notes | slur; phrase mark | symbol
+same note joined by a curved line | tie | symbol
+dot over an arch | fermata | symbol
+two slanted lines at the top of the staff | caesura | symbol
+comma over the staff | breath mark | symbol
+squiggly line in front of a chord | arpeggio | symbol
+sideways s over the staff | turn | symbol
+short wavy line above a note | inverted mordent; mordent; trill line; Pralltriller; trill | symbol
+small crossed out note | acciaccatura | symbol
+long angle opening up under the notes | opening hairpin; crescendo; hairpin | symbol
+> stretched out under the staff | closing hairpin; diminuendo; hairpin; decrescendo | symbol
+s with two dots | segno | symbol
+crosshairs | coda; to coda | symbol
+dots before a double bar | repeat sign | symbol
+dots after a double bar | start repeat; repeat sign | symbol
+bracket above the staff with 1. | first ending; prima volta | symbol
+bar rest with a number over it | multimeasure rest | symbol
+v over note on the cello | up-bow | symbol
+staple shape over a note | down-bow | symbol
+small o over a violin note | harmonic; open string | symbol
+small cross over a violin note | left-hand pizzicato; stopped | symbol
+stem with three slashes | tremolo; roll; flutter tongue; measured tremolo | symbol
+lines between two half notes | fingered tremolo | symbol
+dotted line with 8va | ottava | symbol
+8 under the staff with dots | octave line below; ottava bassa | symbol
+letter p twice | pianissimo | symbol
+fancy letter f | forte | symbol
+letters sfz | sforzando | symbol
+mf under the notes | mezzo forte | symbol
+A in a square | rehearsal mark | symbol
+c with a vertical stroke | cut time | symbol
+quarter note = 96 | metronome mark | symbol
+number 3 over three notes | triplet | symbol
+x shaped note | x notehead | symbol
+round brackets around a note | ghost note | symbol
+percent sign in a measure | measure repeat | symbol
+eyeglasses | watch the conductor | symbol
 `;
 
 const UNTOUCHED = `

@@ -6,8 +6,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { AXES } from "../../lib/glossary/vocabulary";
 import { createRandom } from "../../lib/memory/random";
-import { askPassage } from "../../lib/passage/ask-passage";
+import { askPassage, everyQuestion } from "../../lib/passage/ask-passage";
 import { choosePassages } from "../../lib/passage/choose-passages";
 import { alsoRight } from "../../lib/passage/context";
 import type { Passage, Question } from "../../lib/passage/question";
@@ -171,5 +172,27 @@ describe("askPassage", () => {
   it("asks enough to mean something", () => {
     console.log(`askPassage: ${asked} questions over ${pieces.length} scores, seed ${SEED}`);
     expect(asked).toBeGreaterThan(50);
+  });
+});
+
+describe("askPassage › the choice", () => {
+  it("is short, in the order of the axes, and the same for the same chance", () => {
+    const [piece] = pieces;
+    if (!piece) throw new Error("no demo piece");
+    const ask = (seed: number) =>
+      choosePassages(piece.reading, 0, () => 1).map((passage) =>
+        askPassage({
+          reading: piece.reading,
+          passage,
+          entries: glossary.bySlug,
+          random: createRandom(seed),
+        }),
+      );
+    expect(ask(3)).toEqual(ask(3));
+    for (const questions of ask(3)) {
+      const axes = questions.map((q) => AXES.indexOf(q.axis));
+      expect(axes).toEqual([...axes].sort((a, b) => a - b));
+      expect(questions.length).toBeLessThanOrEqual(9);
+    }
   });
 });

@@ -40,6 +40,8 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
       mnumInterval: 1,
       svgViewBox: true,
       spacingSystem: 8,
+      spacingLinear: 0.3,
+      spacingNonLinear: 0.65,
     });
     engraver.select({ measureRange: `${data.from + 1}-${data.to + 1}` });
     engraver.redoLayout();

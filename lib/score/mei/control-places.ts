@@ -75,34 +75,39 @@ function eventOnset(state: MeiState, event: XmlElement, staff: StaffState): Frac
   return length;
 }
 
-/** The note of this staff that sounds from here, for marks placed by beat. */
-function noteAt(state: MeiState, place: Place, layer: string | undefined): number | null {
-  const { notes } = place.staff.part;
-  let rest: number | null = null;
-  for (let i = notes.length - 1; i >= 0; i--) {
-    const note = notes[i];
-    if (note === undefined || note.measureIndex < place.measureIndex) break;
-    if (note.staff !== place.staff.index || note.chord || note.grace !== null) continue;
-    if (compareFractions(note.onset, place.onset) !== 0) continue;
-    if (layer !== undefined && note.voice !== layer) continue;
-    if (!note.rest) return firstVoice(state, place, i);
-    rest = i;
-  }
-  return rest;
+function placeKey(staff: number, [numerator, denominator]: Fraction): string {
+  return `${staff} ${numerator}/${denominator}`;
 }
 
-/** Of several voices starting together the one read first has the mark. */
-function firstVoice(_state: MeiState, place: Place, found: number): number {
-  const { notes } = place.staff.part;
-  let first = found;
-  for (let i = found - 1; i >= 0; i--) {
-    const note = notes[i];
-    if (note === undefined || note.measureIndex < place.measureIndex) break;
-    const fits =
-      note.staff === place.staff.index && !note.chord && note.grace === null && !note.rest;
-    if (fits && compareFractions(note.onset, place.onset) === 0) first = i;
+/** Main notes and rests of the measure read last by part, staff and onset, as indices in reading order. */
+function notesByPlace(state: MeiState): Map<string, number[]> {
+  if (state.notesByPlace !== null) return state.notesByPlace;
+  const places = new Map<string, number[]>();
+  const measureIndex = state.measures.length - 1;
+  for (const part of state.parts) {
+    const { notes } = part;
+    let first = notes.length;
+    while (first > 0 && notes[first - 1]?.measureIndex === measureIndex) first--;
+    for (let i = first; i < notes.length; i++) {
+      const note = notes[i];
+      if (note === undefined || note.chord || note.grace !== null) continue;
+      const key = `${part.id} ${placeKey(note.staff, note.onset)}`;
+      const there = places.get(key);
+      if (there === undefined) places.set(key, [i]);
+      else there.push(i);
+    }
   }
-  return first;
+  state.notesByPlace = places;
+  return places;
+}
+
+/** The note of this staff and layer that starts here, for marks placed by beat; a rest if there is no note. */
+function noteAt(state: MeiState, place: Place, layer: string | undefined): number | null {
+  if (place.measureIndex !== state.measures.length - 1) return null;
+  const { part, index } = place.staff;
+  const there = notesByPlace(state).get(`${part.id} ${placeKey(index, place.onset)}`) ?? [];
+  const fitting = layer === undefined ? there : there.filter((i) => part.notes[i]?.voice === layer);
+  return fitting.find((i) => part.notes[i]?.rest === false) ?? fitting[0] ?? null;
 }
 
 /**

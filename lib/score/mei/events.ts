@@ -1,4 +1,4 @@
-import { addFractions, fraction, multiplyFractions, ZERO } from "../fraction";
+import { addFractions, fraction, isExact, multiplyFractions, ZERO } from "../fraction";
 import type { Fraction, Note } from "../model";
 import type { XmlElement } from "../xml/element-tree";
 import { scaled, writtenLength } from "./durations";
@@ -32,7 +32,8 @@ export type EventReader = (layer: LayerReader, element: XmlElement) => void;
 function pulseLength({ pulses }: StaffState, { attributes }: XmlElement): Fraction | null {
   const count = Number(attributes["dur.ppq"]);
   const usable = pulses !== null && Number.isInteger(count) && count >= 0 && count < 2 ** 24;
-  return usable ? fraction(count, pulses) : null;
+  const length = usable ? fraction(count, pulses) : null;
+  return length !== null && isExact(length) ? length : null;
 }
 
 /** Length of an event in quarters; `outer` is the chord it belongs to. */
@@ -84,7 +85,14 @@ function remember(
 }
 
 export function advance(layer: LayerReader, length: Fraction): void {
-  layer.cursor = addFractions(layer.cursor, length);
+  const next = addFractions(layer.cursor, length);
+  if (isExact(next)) {
+    layer.cursor = next;
+    return;
+  }
+  const { state, staff } = layer;
+  const message = "The lengths in this measure are too fine to add up; one is left out.";
+  state.warn("bad-duration", message, staff.part.id);
 }
 
 /** Staff within the part a cross-staff note is printed on. */
@@ -110,6 +118,7 @@ export function addNote(
   note.duration = length;
   note.cue = layer.cue || element.attributes.cue === "true" || element.attributes.size === "cue";
   staff.part.notes.push(note);
+  layer.state.countSign();
   const index = staff.part.notes.length - 1;
   note.pitch = pitchOf(element);
   if (element.attributes["oct.ges"] !== undefined) layer.state.soundingOctaves.add(note);

@@ -12,6 +12,8 @@ export interface SectionNode {
 /** A playing order this many times as long as the piece is a mistake. */
 const MAX_GROWTH = 64;
 const MAX_DEPTH = 50;
+/** Sections visited; empty ones add no measures but take time. */
+const MAX_STEPS = 100_000;
 
 export function newSection(id: string | null): SectionNode {
   return { id, items: [], order: null, expansionIds: [] };
@@ -44,9 +46,10 @@ export function expandSections(movements: readonly SectionNode[], total: number)
   if (!spelledOut) return { measures: null, problem: null };
   const measures: number[] = [];
   let problem: string | null = null;
+  let steps = 0;
   const follow = (node: SectionNode, depth: number): void => {
     if (problem !== null) return;
-    if (depth > MAX_DEPTH || measures.length > total * MAX_GROWTH) {
+    if (depth > MAX_DEPTH || ++steps > MAX_STEPS || measures.length > total * MAX_GROWTH) {
       problem = "it leads in a circle";
       return;
     }

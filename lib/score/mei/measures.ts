@@ -1,5 +1,5 @@
 import { compareFractions, multiplyFractions, ZERO } from "../fraction";
-import { scoreProblem } from "../limits";
+import { checkCount } from "../limits";
 import type { Fraction, Measure, Note } from "../model";
 import { timeLength } from "../time-length";
 import type { XmlElement } from "../xml/element-tree";
@@ -14,13 +14,7 @@ import { staffNumbered } from "./staves";
 
 function addMeasure(state: MeiState, { attributes }: XmlElement): Measure {
   const index = state.measures.length;
-  if (index >= state.limits.measures) {
-    throw scoreProblem(state.file, "too-large", {
-      found: `more than ${state.limits.measures} measures`,
-      expected: "a piece of reasonable length",
-      remedy: "Split the piece into movements and open one of them.",
-    });
-  }
+  checkCount(state.file, index + 1, { limit: state.limits.measures, things: "measures" });
   const number = attributes.n ?? attributes.label ?? "";
   const measure: Measure = {
     index,
@@ -40,6 +34,7 @@ function addMeasure(state: MeiState, { attributes }: XmlElement): Measure {
   };
   state.measures.push(measure);
   state.openSections[state.openSections.length - 1]?.items.push(index);
+  state.notesByPlace = null;
   state.movementStarts = false;
   state.repeatStartsNext = false;
   return measure;
@@ -66,6 +61,9 @@ function eventIds(element: XmlElement): string[] {
   });
 }
 
+/** Tuplet spans followed in one measure. */
+const MAX_SPANS = 500;
+
 /** Scale of every event under a tupletSpan of this measure, by id. */
 function spanScales(measure: XmlElement): Map<string, Fraction> {
   const scales = new Map<string, Fraction>();
@@ -76,12 +74,13 @@ function spanScales(measure: XmlElement): Map<string, Fraction> {
     .filter(({ name }) => name === "staff")
     .flatMap(childrenOf)
     .map(eventIds);
-  for (const { attributes } of spans) {
+  const places = new Map(layers.flatMap((ids) => ids.map((id, at) => [id, { ids, at }] as const)));
+  for (const { attributes } of spans.slice(0, MAX_SPANS)) {
     const scale = tupletScale(attributes.num, attributes.numbase);
-    const [start, end] = [idOf(attributes.startid), idOf(attributes.endid)];
-    const layer = layers.find((ids) => start !== null && ids.includes(start));
-    if (scale === null || layer === undefined || start === null || end === null) continue;
-    for (const id of layer.slice(layer.indexOf(start), layer.indexOf(end) + 1)) {
+    const start = places.get(idOf(attributes.startid) ?? "");
+    const end = places.get(idOf(attributes.endid) ?? "");
+    if (scale === null || start === undefined || end?.ids !== start.ids) continue;
+    for (const id of start.ids.slice(start.at, end.at + 1)) {
       scales.set(id, multiplyFractions(scales.get(id) ?? [1, 1], scale));
     }
   }

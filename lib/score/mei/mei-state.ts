@@ -1,5 +1,5 @@
 import { ZERO } from "../fraction";
-import type { ReadLimits } from "../limits";
+import { checkCount, type ReadLimits } from "../limits";
 import type {
   Fraction,
   Mark,
@@ -97,7 +97,10 @@ export class MeiState {
   readonly endings: { attributes: Attributes; first: number }[] = [];
   /** Ties and slurs written as attributes, so that an element for the same sign adds nothing. */
   readonly joined = new Set<string>();
+  /** First note by measure, staff and onset, for marks placed by beat; made when first needed. */
+  notesByPlace: Map<string, number[]> | null = null;
   groups = 0;
+  private signs = 0;
 
   constructor(
     readonly file: string,
@@ -111,6 +114,14 @@ export class MeiState {
   warn(code: string, message: string, partId: string | null = null): void {
     const measureNumber = this.measure?.number ?? null;
     this.warnings.add({ code, message, measureNumber, partId });
+  }
+
+  /** Counts a note or mark against the limit. */
+  countSign(): void {
+    const { signs } = this.limits;
+    if (++this.signs > signs) {
+      checkCount(this.file, this.signs, { limit: signs, things: "notes and marks" });
+    }
   }
 
   joinKey(part: ScorePart, element: string, role: MarkRole, note: number): string {
@@ -137,6 +148,7 @@ export class MeiState {
   mark(place: Place, element: string, fields: MarkFields = {}): Mark {
     const mark = this.makeMark(place, element, fields);
     place.staff.part.marks.push(mark);
+    this.countSign();
     return mark;
   }
 
@@ -144,6 +156,7 @@ export class MeiState {
   markAtEnd(place: Place, end: SpanEnd, mark: { element: string; fields: MarkFields }): Mark {
     const made = this.makeMark({ ...place, note: null }, mark.element, mark.fields);
     this.pending.push({ mark: made, part: place.staff.part, end });
+    this.countSign();
     return made;
   }
 

@@ -8,6 +8,9 @@ export interface OctaveLine {
   stop: Mark;
 }
 
+/** Octave lines followed in one score. */
+const MAX_LINES = 1000;
+
 /** Semitones from written to sounding: 8va is `down-8`, the way from sounding to written. */
 function semitones(value: string | null): number {
   const match = /^(up|down)-(8|15|22)$/.exec(value ?? "");
@@ -35,7 +38,7 @@ function notesUnder({ part, start, stop }: OctaveLine): Note[] {
  * A line with any note that states its sounding octave itself is left as it is.
  */
 export function soundOctaveLines(lines: readonly OctaveLine[], stated: ReadonlySet<Note>): void {
-  for (const line of lines) {
+  for (const line of lines.slice(0, MAX_LINES)) {
     const shift = semitones(line.start.value);
     const notes = shift === 0 ? [] : notesUnder(line);
     if (notes.some((note) => stated.has(note))) continue;

@@ -1,3 +1,4 @@
+import { checkCount } from "../limits";
 import type { ScorePart, TimeSignature } from "../model";
 import type { XmlElement } from "../xml/element-tree";
 import { childNamed, childrenOf, textOf } from "./editorial";
@@ -104,6 +105,7 @@ function addStaff(state: MeiState, staffDef: XmlElement, part: ScorePart): Staff
     pulses: null,
   };
   state.staves.push(staff);
+  checkCount(state.file, state.staves.length, { limit: state.limits.parts, things: "staves" });
   return staff;
 }
 

@@ -15,8 +15,12 @@ function setDivisions(state: ReaderState, text: string): void {
   );
 }
 
+/** Fractions in one time signature. */
+const MAX_PAIRS = 16;
+
 /** Several fractions become one over their finest beat type: 3/8 + 2/4 is 3+4 over 8. */
 function timeOf({ pairs, symbol }: TimeDraft): TimeSignature | null {
+  if (pairs.length > MAX_PAIRS) return null;
   const types = pairs.map((pair) => readWhole(pair.beatType) ?? 0);
   const beatType = Math.max(...types);
   if (pairs.length === 0 || types.some((type) => type <= 0 || beatType % type !== 0)) return null;

@@ -91,6 +91,9 @@ const CHILDREN: Table = elementTable({
   "wavy-line": markHandler({ spans: true }),
 });
 
+/** Barline signs of one measure and part that later ones are compared with. */
+const MAX_COMPARED = 50;
+
 function isSame(a: Mark, b: Mark): boolean {
   return (
     a.element === b.element &&
@@ -111,7 +114,9 @@ function settleBarline(state: ReaderState): void {
       (other) => isSame(other.mark, mark) && other.location === barline.location,
     );
     if (twin !== undefined) continue;
-    state.barlineMarks.push({ mark, location: barline.location });
+    if (state.barlineMarks.length < MAX_COMPARED) {
+      state.barlineMarks.push({ mark, location: barline.location });
+    }
     marks.push(mark);
     if (barline.location === "right") atRightBarline.push(mark);
   }

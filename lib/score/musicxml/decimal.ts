@@ -19,12 +19,15 @@ export function readWhole(text: string): number | null {
   return digits > 0 && digits < 16 ? value : null;
 }
 
+/** Numbers longer than this are none; it also keeps the pattern below cheap. */
+const MAX_LENGTH = 60;
 const DECIMAL = /^\s*([+-]?)(\d*)(?:\.(\d*))?\s*$/;
 
 /** An xs:decimal as an exact fraction, null when it is not one or too long to be exact. */
 export function readDecimal(text: string): Fraction | null {
   const whole = readWhole(text);
   if (whole !== null) return [whole, 1];
+  if (text.length > MAX_LENGTH) return null;
   const match = DECIMAL.exec(text);
   if (match === null) return null;
   const decimals = (match[3] ?? "").replace(/0+$/, "");

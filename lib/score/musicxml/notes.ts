@@ -93,6 +93,7 @@ function endNote(state: ReaderState): void {
   const ticks = durationTicks(state);
   const onset = clock.quarters(clock.placeNote(ticks, note.chord));
   settleMarks(part.marks, note, part.notes.length, onset);
+  state.countSign();
   part.notes.push({
     measureIndex,
     onset,

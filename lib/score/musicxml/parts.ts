@@ -1,3 +1,4 @@
+import { checkCount } from "../limits";
 import { elementTable } from "../xml/elements";
 import { type Handler, textOf } from "./mark-handlers";
 import { newPart, type PartState, type ReaderState } from "./reader-state";
@@ -41,6 +42,7 @@ export function openPart(state: ReaderState, id: string, occurrence: number): Pa
   const ownId = freeId(state, id === "" ? `P${state.parts.length + 1}` : id, occurrence);
   const part = newPart(id, ownId, declaration?.name || declaration?.instrument || ownId);
   state.parts.push(part);
+  checkCount(state.file, state.parts.length, { limit: state.limits.parts, things: "parts" });
   const add = (code: string, message: string): void =>
     state.warnings.add({ code, message, measureNumber: null, partId: ownId });
   if (declaration === undefined) {

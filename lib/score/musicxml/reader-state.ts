@@ -1,5 +1,5 @@
 import { ZERO } from "../fraction";
-import { type ReadLimits, scoreProblem } from "../limits";
+import { checkCount, type ReadLimits } from "../limits";
 import type {
   BeatUnit,
   Fraction,
@@ -115,6 +115,7 @@ export class ReaderState {
   /** Part ids met in the timewise measure being read. */
   partsInMeasure: string[] = [];
   groups = 0;
+  private signs = 0;
 
   readonly note: NoteDraft = freshNote();
   direction: DirectionDraft | null = null;
@@ -164,7 +165,16 @@ export class ReaderState {
       placement: null,
     };
     this.current.part.marks.push(mark);
+    this.countSign();
     return mark;
+  }
+
+  /** Counts a note or mark against the limit. */
+  countSign(): void {
+    const { signs } = this.limits;
+    if (++this.signs > signs) {
+      checkCount(this.file, this.signs, { limit: signs, things: "notes and marks" });
+    }
   }
 
   /** One string for every use of a name: a name cut from the file would keep a piece of it in memory. */
@@ -200,13 +210,7 @@ export class ReaderState {
       }
       return;
     }
-    if (index >= this.limits.measures) {
-      throw scoreProblem(this.file, "too-large", {
-        found: `more than ${this.limits.measures} measures`,
-        expected: "a piece of reasonable length",
-        remedy: "Split the piece into movements and open one of them.",
-      });
-    }
+    checkCount(this.file, index + 1, { limit: this.limits.measures, things: "measures" });
     this.measures.push({
       measure: freshMeasure(index, number, implicit),
       time: null,

@@ -26,6 +26,9 @@ export function readTimeOnly(text: string | undefined): number[] | null {
   return passes === undefined ? null : passes;
 }
 
+/** Jumps kept in one measure. */
+const MAX_JUMPS = 100;
+
 /** One jump unless it is there already; every part of a score may repeat the same one. */
 export function addJump(state: ReaderState, jump: SoundJump): void {
   const jumps = state.measure?.measure.jumps;
@@ -34,7 +37,9 @@ export function addJump(state: ReaderState, jump: SoundJump): void {
     other.name === jump.name &&
     other.onset[0] === jump.onset[0] &&
     other.onset[1] === jump.onset[1];
-  if (jumps !== undefined && !jumps.some(same)) jumps.push(jump);
+  if (jumps === undefined || jumps.some(same)) return;
+  if (jumps.length < MAX_JUMPS) jumps.push(jump);
+  else state.warn("many-jumps", `Of the jumps in this measure only ${MAX_JUMPS} are kept.`);
 }
 
 function startSound(state: ReaderState, attributes: Attributes): void {
