@@ -4,6 +4,7 @@ import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { PieceRecord, SetRecord } from "@/lib/store/records";
 import { ButtonLink } from "../ui/button";
 import { dateWords, daysWords } from "../ui/date-words";
+import { Notice } from "../ui/notice";
 import { ReadinessLine } from "../ui/readiness-line";
 import { Row, Rows } from "../ui/rows";
 import { DRILL_AXES, DRILL_AXIS_WORDS, type DrillAxis } from "./axis-of";
@@ -34,50 +35,58 @@ export function DrillChoice({ sets, pieces, entries }: DrillChoiceProps) {
   return (
     <div className={styles.choice}>
       <h1>Drill</h1>
-      {next ? (
-        <section aria-labelledby="next-set">
-          <h2 id="next-set">{whenWords(next) || "Your set"}</h2>
-          <p className={styles.title}>{next.title}</p>
-          <div className={styles.ready}>
-            <ReadinessLine slugs={next.slugs} date={next.date} />
-          </div>
-          <ButtonLink kind="filled" wide href={`/drill?set=${next.id}`}>
-            Drill, {next.minutesADay} min
-          </ButtonLink>
-        </section>
-      ) : null}
-      {others.length + loose.length > 0 ? (
-        <section aria-labelledby="pieces">
-          <h2 id="pieces">{next ? "Other pieces and sets" : "Your pieces"}</h2>
-          <Rows>
-            {others.map((set) => (
-              <Row
-                key={set.id}
-                href={`/drill?set=${set.id}`}
-                lead={<span className={styles.lead}>{set.title}</span>}
-                note={[whenWords(set), `${set.minutesADay} min`].filter(Boolean).join(", ")}
-              />
-            ))}
-            {loose.map((piece) => (
-              <Row
-                key={piece.id}
-                href={`/drill?piece=${piece.id}`}
-                lead={<span className={styles.lead}>{piece.title}</span>}
-                note="no date yet"
-              />
-            ))}
-          </Rows>
-        </section>
-      ) : null}
+      <div className={styles.own}>
+        {next ? (
+          <section aria-labelledby="next-set">
+            <h2 id="next-set">{whenWords(next) || "Your set"}</h2>
+            <p className={styles.title}>{next.title}</p>
+            <div className={styles.ready}>
+              <ReadinessLine slugs={next.slugs} date={next.date} />
+            </div>
+            <ButtonLink kind="filled" wide href={`/drill?set=${next.id}`}>
+              Drill, {next.minutesADay} min
+            </ButtonLink>
+          </section>
+        ) : null}
+        {others.length + loose.length > 0 ? (
+          <section aria-labelledby="pieces">
+            <h2 id="pieces">{next ? "Other pieces and sets" : "Your pieces"}</h2>
+            <Rows>
+              {others.map((set) => (
+                <Row
+                  key={set.id}
+                  href={`/drill?set=${set.id}`}
+                  lead={<span className={styles.lead}>{set.title}</span>}
+                  note={[whenWords(set), `${set.minutesADay} min`].filter(Boolean).join(", ")}
+                />
+              ))}
+              {loose.map((piece) => (
+                <Row
+                  key={piece.id}
+                  href={`/drill?piece=${piece.id}`}
+                  lead={<span className={styles.lead}>{piece.title}</span>}
+                  note="no date yet"
+                />
+              ))}
+            </Rows>
+          </section>
+        ) : null}
+        {pieces.length === 0 ? (
+          <Notice
+            kind="empty"
+            title="No piece is open yet."
+            action={
+              <ButtonLink kind={next ? "outlined" : "filled"} href="/pieces">
+                Open a score
+              </ButtonLink>
+            }
+          >
+            Open the score of a piece, or a demo piece, and its own words and signs are drilled
+            here.
+          </Notice>
+        ) : null}
+      </div>
       <Usual entries={entries} />
-      {pieces.length === 0 ? (
-        <p className="small soft">
-          The words of your own part are drilled once its score is opened.{" "}
-          <ButtonLink kind="quiet" href="/pieces">
-            Open a score
-          </ButtonLink>
-        </p>
-      ) : null}
     </div>
   );
 }

@@ -61,78 +61,82 @@ export function DrillEnd({ job, session, entries, stopped, more, onMore }: Drill
           {isLastEvening && !stopped ? " The last evening stays light: now sleep on it." : null}
         </p>
       </header>
-      {summary.rows.length > 0 ? (
-        <section aria-labelledby="by-axis">
-          <h2 id="by-axis">Axis by axis</h2>
-          <FactRows
-            facts={summary.rows.map(({ axis, of, recalled }) => ({
-              key: axis,
-              label: DRILL_AXIS_WORDS[axis],
-              value: `${recalled} of ${of} recalled`,
-            }))}
-          />
-        </section>
-      ) : null}
-      {summary.again.length > 0 ? (
-        <section aria-labelledby="again">
-          <h2 id="again">First next time</h2>
-          <Rows>
-            {summary.again.map((slug) => (
-              <EntryRow key={slug} entry={entries.get(slug)} />
-            ))}
-          </Rows>
-        </section>
-      ) : null}
-      {summary.rest.length > 0 ? (
-        <section aria-labelledby="rest">
-          <h2 id="rest">Let rest</h2>
-          <p>
-            {summary.rest.map((slug, i) => {
-              const entry = entries.get(slug);
-              return entry ? (
-                <span key={slug}>
-                  {i > 0 ? ", " : null}
-                  <Term lang={entry.lang}>{entry.headword}</Term>
-                </span>
-              ) : null;
-            })}
-          </p>
-          <p className="small soft">
-            Recalled today, they are not asked again today: a night between does more than one more
-            round.
-          </p>
-        </section>
-      ) : null}
-      <section aria-labelledby="ready">
-        <h2 id="ready">{job.date === null ? "How it stands" : `By ${dateWords(job.date)}`}</h2>
-        <div className={styles.ready}>
-          {job.date !== null && sheet.phase !== "passed" ? (
-            <Forecast slugs={job.slugs} date={job.date} minutes={job.minutes} />
-          ) : null}
-          <ReadinessLine slugs={job.slugs} date={job.date} />
-        </div>
-        {job.date === null && job.piece ? (
-          <p className="small">
-            <ButtonLink kind="quiet" href={pieceHref(job.piece.id)}>
-              Set the audition date
-            </ButtonLink>
-          </p>
+      <div className={styles.side}>
+        {summary.rows.length > 0 ? (
+          <section aria-labelledby="by-axis">
+            <h2 id="by-axis">Axis by axis</h2>
+            <FactRows
+              facts={summary.rows.map(({ axis, of, recalled }) => ({
+                key: axis,
+                label: DRILL_AXIS_WORDS[axis],
+                value: `${recalled} of ${of} recalled`,
+              }))}
+            />
+          </section>
         ) : null}
-      </section>
-      <ButtonRow>
-        <Button wide onClick={onMore}>
-          {stopped ? "Go on drilling" : `${more} minutes more`}
-        </Button>
-        {job.piece ? (
-          <ButtonLink kind="filled" wide href={`/passage?piece=${job.piece.id}`}>
-            One passage
-          </ButtonLink>
-        ) : (
-          <ButtonLink kind="filled" wide href="/drill">
-            Another drill
-          </ButtonLink>
-        )}
-      </ButtonRow>
+        {summary.again.length > 0 ? (
+          <section aria-labelledby="again">
+            <h2 id="again">First next time</h2>
+            <Rows>
+              {summary.again.map((slug) => (
+                <EntryRow key={slug} entry={entries.get(slug)} />
+              ))}
+            </Rows>
+          </section>
+        ) : null}
+        {summary.rest.length > 0 ? (
+          <section aria-labelledby="rest">
+            <h2 id="rest">Let rest</h2>
+            <p>
+              {summary.rest.map((slug, i) => {
+                const entry = entries.get(slug);
+                return entry ? (
+                  <span key={slug}>
+                    {i > 0 ? ", " : null}
+                    <Term lang={entry.lang}>{entry.headword}</Term>
+                  </span>
+                ) : null;
+              })}
+            </p>
+            <p className="small soft">
+              Recalled today, they are not asked again today: a night between does more than one
+              more round.
+            </p>
+          </section>
+        ) : null}
+      </div>
+      <div className={styles.side}>
+        <section aria-labelledby="ready">
+          <h2 id="ready">{job.date === null ? "How it stands" : `By ${dateWords(job.date)}`}</h2>
+          <div className={styles.ready}>
+            {job.date !== null && sheet.phase !== "passed" ? (
+              <Forecast slugs={job.slugs} date={job.date} minutes={job.minutes} />
+            ) : null}
+            <ReadinessLine slugs={job.slugs} date={job.date} />
+          </div>
+          {job.date === null && job.piece ? (
+            <p className="small">
+              <ButtonLink kind="quiet" href={pieceHref(job.piece.id)}>
+                Set the audition date
+              </ButtonLink>
+            </p>
+          ) : null}
+        </section>
+        <ButtonRow>
+          <Button wide onClick={onMore}>
+            {stopped ? "Go on drilling" : `${more} minutes more`}
+          </Button>
+          {job.piece ? (
+            <ButtonLink kind="filled" wide href={`/passage?piece=${job.piece.id}`}>
+              One passage
+            </ButtonLink>
+          ) : (
+            <ButtonLink kind="filled" wide href="/drill">
+              Another drill
+            </ButtonLink>
+          )}
+        </ButtonRow>
+      </div>
     </div>
   );
 }

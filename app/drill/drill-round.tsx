@@ -130,7 +130,11 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the letters reach the rows inside, while the focus is in here
     <div className={styles.drill} onKeyDown={onKeyDown}>
-      {trouble ? <Notice kind="error" title={trouble} /> : null}
+      {trouble ? (
+        <div className={styles.wide}>
+          <Notice kind="error" title={trouble} />
+        </div>
+      ) : null}
       <div className={styles.top}>
         <span>{minutesLeftWords(open.asking.secondsLeft)}</span>
         {job.piece && place ? (

@@ -26,10 +26,15 @@ export function LeadView({ lead }: { lead: Lead }) {
         </span>
       );
     case "sign":
+      if (lead.slug === "slur") {
+        return (
+          <>
+            <Arc /> <span className={styles.name}>{lead.name}</span>
+          </>
+        );
+      }
       return lead.glyph === null ? (
-        <Term lang={lead.lang} size="row">
-          {lead.name}
-        </Term>
+        <span className={styles.bare}>{lead.name}</span>
       ) : (
         <>
           <Sign name={lead.glyph} label="" size="row" />{" "}
@@ -37,4 +42,13 @@ export function LeadView({ lead }: { lead: Lead }) {
         </>
       );
   }
+}
+
+/** A slur has no glyph of its own: it is drawn to the length of its notes. */
+function Arc() {
+  return (
+    <svg viewBox="0 0 36 12" className={styles.arc} aria-hidden="true" focusable="false">
+      <path d="M1 11C10 0 26 0 35 11C26 2.4 10 2.4 1 11Z" fill="currentColor" />
+    </svg>
+  );
 }

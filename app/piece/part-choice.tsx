@@ -42,7 +42,7 @@ export function PartChoice({ piece, set, staff, onStaff }: PartChoiceProps) {
   return (
     <details className={styles.fold}>
       <summary className={styles.summary}>
-        {partName(reading, partIndex)}
+        Your part: {partName(reading, partIndex)}
         {staves > 1 ? `, ${staffName(staff, staves)} staff` : ""}
       </summary>
       <div className={styles.form}>

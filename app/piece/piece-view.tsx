@@ -128,7 +128,9 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
             </ul>
           </section>
         ) : null}
-        <RemovePiece piece={piece} sets={sets} />
+        <div className={styles.remove}>
+          <RemovePiece piece={piece} sets={sets} />
+        </div>
       </div>
       {onDesk ? null : (
         <Dialog

@@ -82,14 +82,14 @@ export function PiecesScreen({ demos }: { demos: readonly DemoPiece[] }) {
         ) : trouble ? null : (
           <Notice kind="empty" title="No piece yet.">
             Notation programs save a score as MusicXML (.musicxml, .mxl) or MEI (.mei): ask your
-            teacher for that file, or try one of the pieces below.
+            teacher for that file, or begin with one of the pieces to try.
           </Notice>
         )}
       </section>
 
       {demos.length > 0 ? (
         <section className={styles.demos} aria-labelledby="demos">
-          <h2 id="demos">To try it with</h2>
+          <h2 id="demos">Pieces to try</h2>
           {isOffline ? (
             <Notice kind="offline" title="A piece not opened before may not come.">
               Your own scores open without it.
@@ -124,7 +124,7 @@ function OpenButton({
       <Button kind="filled" onClick={() => input.current?.click()}>
         Open a score
       </Button>
-      <p className="small soft">
+      <p className={`small soft ${styles.drop}`}>
         {isOver ? "Let go, and it is opened." : "or drop it anywhere on this page"}
       </p>
       <input

@@ -114,6 +114,9 @@ export function askConcepts(entry: Pick<Entry, "asks" | "modifies">): string[] {
         ? ["accented"]
         : LEVEL[dynamics.attack]
       : []),
+    dynamics?.attack && dynamics.attack !== "accent" && dynamics.level
+      ? `${LEVEL[dynamics.attack][0] ?? ""} then ${LEVEL[dynamics.level][0] ?? ""}`
+      : undefined,
     ...(articulation?.length ? LENGTH[articulation.length] : []),
     articulation?.attack && ATTACK[articulation.attack],
     articulation?.connection,

@@ -42,6 +42,7 @@ const FEW = 4;
 const GIST = 0.93;
 const LITERAL = 0.9;
 const NAME = 0.5;
+const SHORT_MEANING = 0.95;
 const ALL_LOOKS = 0.8;
 const EVERYTHING = 0.72;
 /** What "above", say, adds when no look mentions the place. */
@@ -75,6 +76,9 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
   entries.forEach((entry, at) => {
     const meaning = readMeaning(entry);
     add({ entry: at, by: "meaning", most: 1, strict: STRICT }, meaning);
+    for (const words of shortMeanings(entry)) {
+      add({ entry: at, by: "meaning", most: SHORT_MEANING, strict: STRICT }, readEnglish(words));
+    }
     if (!entry.looks) return;
     const place = readPlace(entry);
     const looks = entry.looks.map(readLook);
@@ -84,7 +88,14 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
   });
   const rarity = new Map<string, number>();
   for (const [name, list] of postings) {
-    rarity.set(name, Math.log(1 + (2 * texts.length) / Math.max(FEW, list.length)));
+    let holders = 0;
+    let last = -1;
+    for (let i = 0; i < list.length; i += 2) {
+      const entry = texts[list[i] ?? 0]?.entry ?? -1;
+      if (entry !== last) holders += 1;
+      last = entry;
+    }
+    rarity.set(name, Math.log(1 + (2 * entries.length) / Math.max(FEW, holders)));
   }
   texts.forEach((text, at) => {
     for (const sense of saids[at] ?? []) {
@@ -119,6 +130,13 @@ function readMeaning(entry: LookUpEntry): Sense[] {
     ...readAsks(entry.asks ?? []),
     ...scaled(named ? readEnglish(entry.headword) : [], NAME),
   ];
+}
+
+/** The gist and each literal sense by itself, so that asking for just that fits wholly. */
+function shortMeanings({ meaning, literal }: LookUpEntry): string[] {
+  return [meaning.split(/[,;:]/)[0] ?? "", ...(literal ?? "").split(/[,;(]/)].filter(
+    (words) => words.trim() !== "",
+  );
 }
 
 function readPlace({ stands, shape }: LookUpEntry): Sense[] {

@@ -9,8 +9,8 @@ export const ENGLISH_CONCEPTS = `
 slow: slow, slow speed, slow pace, unhurried, sluggish, not fast
 fast: fast, quick, rapid, swift, speedy, brisk, at speed, not slow
 moderate: moderate, medium, middling, average, in between, half, fairly, middle
-slower: slower, slow down, slow up, slowing, slowing down, get slow, getting slow, become slow, decelerate, hold back, held back, pull back, ease off, slacken, put the brakes on, drag, dragging, less fast, lose speed, relax the speed, reduce speed, reduce the speed, wind down
-faster: faster, quicker, speed up, speeding up, hurry, hurry up, hurrying, accelerate, accelerating, rush, push forward, push on, press on, press forward, move on, moving on, move forward, pick up speed, gain speed, gather speed, get fast, getting fast, become fast, less slow, pick up the pace, urge on, drive on, drive forward
+slower: decrease the speed, decrease speed, slower, slow down, slow up, slowing, slowing down, get slow, getting slow, become slow, decelerate, hold back, held back, pull back, ease off, slacken, put the brakes on, drag, dragging, less fast, lose speed, relax the speed, reduce speed, reduce the speed, wind down
+faster: increase the speed, increase speed, increase the tempo, faster, quicker, speed up, speeding up, hurry, hurry up, hurrying, accelerate, accelerating, rush, push forward, push on, press on, press forward, move on, moving on, move forward, pick up speed, gain speed, gather speed, get fast, getting fast, become fast, less slow, pick up the pace, urge on, drive on, drive forward
 louder: louder, get loud, getting loud, grow loud, become loud, turn up the volume, turn it up, increase volume, increase, increasing, more volume, more sound, swell, grow, growing, less soft, more loud, build, build up, crank up
 softer: softer, die out, quieter, get soft, getting soft, get quiet, getting quiet, grow soft, become soft, become quiet, turn down, turn it down, decrease, decreasing, less loud, less volume, less sound, more soft, more quiet, shrink, lessen, fade, fade away, fade out, die, die away, die down, dying
 back-to-speed: original speed, original tempo, speed before, earlier speed, previous speed, previous tempo, old speed, normal speed, regular speed, usual speed, back in time, back to tempo, back to speed, back to the speed, back to the tempo, speed again, tempo again, in time again, resume speed, resume tempo, former speed
@@ -22,7 +22,7 @@ double-speed: twice as fast, double speed, double tempo, double time, doubly fas
 gradually: gradually, little by little, bit by bit, step by step, by degrees, slowly but surely, over time, a little at a time, more and more, progressively, small steps, in stages, gently over
 at-once: sudden, suddenly, all of a sudden, at once, right away, straight away, straightaway, immediate, immediately, instantly, instant, no warning, without warning, abruptly, right here, on the spot, all at once, in one go, quick as a flash, out of nowhere, right off, right after
 slightly: a little, little bit, a little bit, a bit, slightly, slight, somewhat, a touch, small amount, a tad, kind of, sort of, just a bit, a small bit
-very: very, much, a lot, lots, really, extremely, super, greatly, ever so, a great deal, incredibly, highly, quite a lot
+very: very, much, a lot, lots, really, extremely, super, great, greatly, highest degree, ever so, a great deal, incredibly, highly, quite a lot
 most: most, possible, as possible, as can be, as you can, to the highest degree, utmost, extreme, as much as possible
 more: more
 less: less, fewer, not so
@@ -58,9 +58,9 @@ hard-start: hammered, hammer, hit hard, hard start, hard, strike, struck, pound,
 soft-start: soft start, gentle start, light start
 break: break, stop the sound, silence between, cut, pause briefly, short silence
 pause: pause, wait, hold, held, hold on, stop and wait, stay, hang on, linger
-silence: silent, silence, do not play, not play, stop playing, stops playing, rest, sit out, be quiet, quiet everyone, say nothing, stay silent, nobody plays, no one plays, no sound
+silence: no playing, not playing, nothing to play, silent, silence, do not play, not play, stop playing, stops playing, rest, sit out, be quiet, quiet everyone, say nothing, stay silent, nobody plays, no one plays, no sound
 nothing: nothing, no sound left, disappear, vanish, into silence, until gone, gone, out of hearing, cannot be heard, inaudible, lost
-repeat: repeat, play again, play it again, play twice, do it again, second time, go back and play, over again, go round again
+repeat: repeat, play again, play it again, play twice, do it again, go back and play, over again, go round again
 to-start: go back to the start, go back to the beginning, back to the start, back to the beginning, back to the top, from the top, from the beginning, from the start, from the head, return to the beginning, return to the start, restart, start over, start again, beginning again, jump to the start, jump to the beginning
 to-sign: back to the sign, from the sign, to the sign, go to the sign, return to the sign, jump to the sign, repeat from the sign
 to-coda: to the coda, jump to the coda, go to the coda, skip to the coda, skip to the ending, jump to the ending
@@ -114,6 +114,8 @@ triumphant: triumph, triumphant, victorious, victory
 proud: proud, proudly, pride
 fading: fade, fading, die, dying, vanishing, fade away, fade out, die away, die out, lose itself
 hurried: hurry, hurried, haste, hasty, hastily, rush, rushed, in a hurry, in a rush
+movement: movement, motion, moving, move, moved
+then: then, followed by, and then
 walking: walk, walking, walking speed, walking pace, strolling, stroll
 dance: dance, dancing, dance like
 night: night, evening
@@ -143,7 +145,8 @@ tongue: tongue, tonguing, tongued
 breathe: breathe, breath, breathing, take a breath
 ring: ring, ringing, let it ring, let ring, let it sound, vibrate, keep sounding
 slide: slide, sliding, glide, gliding, smear, slither
-shake: shake, trill, switch, switch back and forth, back and forth, alternate, alternating, switch fast, wobble, flutter
+shake: shake, trill, switch, switch back and forth, back and forth, alternate, alternating, switch fast, flutter
+waver: wobble, wobbly, waver, wavering, pitch swing, swing the pitch, shake the pitch, shaking sound
 tremble: trembling, tremble, shaking, shiver, shivering
 spread: spread, roll, rolled, one after another, one after the other, like a harp, harp
 follow: follow, following, stay with
@@ -172,7 +175,7 @@ wedge: wedge, hairpin, opening, closing, triangle, carrot, teardrop
 widening: getting wider, opens, opening, opening up, widening, spreading, get bigger, getting bigger, spread apart, less than, opens to the right
 narrowing: getting narrower, closes, closing, narrowing, get smaller, getting smaller, comes together, run together, greater than
 cross: cross, crossed, plus, plus sign, x, cross shaped, crosshair, crosshairs, target, +
-slash: slash, slashes, slashed, slanted line, slanting line, diagonal, diagonal line, slanted, slanting, stroke through, line through, crossed by, cut by, line through it, struck through, crossed out, strikethrough, crossing, stroke across
+slash: line down, line down the middle, vertical stroke, cut in half, slash, slashes, slashed, slanted line, slanting line, diagonal, diagonal line, slanted, slanting, stroke through, line through, crossed by, cut by, line through it, struck through, crossed out, strikethrough, crossing, stroke across
 tracks: railroad, railway, train, tracks, tram, rails
 comma: comma, apostrophe, tick, check mark, quote mark
 bracket: bracket, square bracket, brackets, parentheses, staple
@@ -187,7 +190,7 @@ big: big, large, capital, huge, fancy big
 fancy: fancy, curly, swirly, ornate, curvy, script
 thick: thick, fat, heavy line, bold line, solid, dark line
 thin: thin
-two: two, double, pair, couple, 2
+two: two, double, pair, couple, twice, 2
 three: three, triple, trio, 3
 four: four, 4
 upright: upright, vertical, standing, up and down, straight up
@@ -201,9 +204,9 @@ chord: chord, stack, stacked
 percent: percent, percent sign
 staff: staff, stave
 measure: measure, measures, bars
-barline: barline, bar line, barlines, bar lines, double line
+barline: barline, bar line, barlines, bar lines, double line, double bar, thin line, thick line, thin and thick line
 empty: empty, blank, no notes
-same: same pitch, same note, same notes, two same
+same: same pitch, same note, same notes, two same, same, the same
 different: different, different notes, different pitch
 grace: tiny note, small note, little note, mini note, baby note, miniature note
 `;

@@ -22,7 +22,7 @@ interface Item {
 
 /** Weight of a word's own stem when the table knows what it means; a phrase shares a little more. */
 const STEM_BESIDE_CONCEPT = 0.3;
-const STEMS_OF_PHRASE = 0.1;
+const STEMS_OF_PHRASE = 0.2;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
 const INSIDE_PAIR = 0.8;
 const HEDGED = 0.75;
@@ -30,7 +30,25 @@ const INSIDE_NEGATION = 0.2;
 /** "As fast as possible" is at least very fast. */
 const AT_LEAST = 0.4;
 
-const DEGREES = new Set(["very", "most", "moderate"]);
+const BESIDE_PAIR = 0.3;
+/** A degree that qualifies a scale, by the name it has in the pair. */
+const DEGREES: Readonly<Record<string, string>> = {
+  very: "very",
+  most: "most",
+  moderate: "moderate",
+  rather: "moderate",
+};
+/** Steps along a scale: less fast is slower. */
+const STEPS: Readonly<Record<string, string>> = {
+  "less fast": "slower",
+  "less slow": "faster",
+  "more fast": "faster",
+  "more slow": "slower",
+  "less level-f": "softer",
+  "less level-p": "louder",
+  "more level-f": "louder",
+  "more level-p": "softer",
+};
 /** "A little broad" is not quite broad. */
 const HEDGES = new Set(["slightly", "almost"]);
 const SCALES = new Set(["slow", "fast", "level-p", "level-f", "short"]);
@@ -99,11 +117,23 @@ function joinItems(items: readonly Item[]): Sense[] {
     const item = items[i];
     const next = items[i + 1];
     if (!item) continue;
-    const degree = item.concepts.find((c) => DEGREES.has(c));
     const scale = next?.concepts.find((c) => SCALES.has(c));
-    if (degree && scale && next) {
+    const degree = item.concepts.map((c) => DEGREES[c]).find((d) => d !== undefined);
+    const step = item.concepts
+      .map((c) => STEPS[`${c} ${scale ?? ""}`])
+      .find((d) => d !== undefined);
+    const after = items[i + 2];
+    if (next?.concepts.includes("then") && after && levelOf(item) && levelOf(after)) {
+      out.push({ names: [`${levelOf(item)} then ${levelOf(after)}`], weight: 1 });
+      out.push(...sensesOf(item, 1));
+      i += 1;
+    } else if (degree && scale && next) {
       out.push({ names: [`${degree} ${scale}`], weight: 1 }, ...sensesOf(next, INSIDE_PAIR));
+      out.push({ names: [degree], weight: BESIDE_PAIR });
       if (degree === "most") out.push({ names: [`very ${scale}`], weight: AT_LEAST });
+      i += 1;
+    } else if (step && next) {
+      out.push({ names: [step], weight: 1 }, ...sensesOf(item, HEDGED));
       i += 1;
     } else if (item.concepts.includes("without") && next) {
       const denied = next.concepts.length > 0 ? next.concepts : next.stems.map((s) => `~${s}`);
@@ -116,6 +146,10 @@ function joinItems(items: readonly Item[]): Sense[] {
     } else out.push(...sensesOf(item, 1));
   }
   return out;
+}
+
+function levelOf({ concepts }: Item): string | undefined {
+  return concepts.find((c) => c === "level-p" || c === "level-f");
 }
 
 function sensesOf({ concepts, stems }: Item, weight: number): Sense[] {
@@ -146,7 +180,7 @@ export function readAsks(asks: readonly string[]): Sense[] {
     if (ask.startsWith("=")) return readWord(ask.slice(1));
     const [degree = "", scale = ""] = ask.split(" ");
     const whole = { names: [ask], weight: 1 };
-    return DEGREES.has(degree) && SCALES.has(scale)
+    return DEGREES[degree] && SCALES.has(scale)
       ? [whole, { names: [scale], weight: INSIDE_PAIR }]
       : [whole];
   });

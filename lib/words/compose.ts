@@ -20,8 +20,6 @@ const TRAILING = new Set([
   "again",
   "at-once",
 ]);
-/** Roles that belong to what went before even when a term follows. */
-const ALWAYS_TRAILING = new Set(["not-too-much"]);
 
 /**
  * Joins modifiers to the terms they qualify: "poco a poco più mosso, ma non
@@ -44,13 +42,19 @@ export function composeDemands(words: WordsRead): Demand[] {
     const backward =
       before?.head != null &&
       waiting.length === 0 &&
-      (ALWAYS_TRAILING.has(role) || ((next === undefined || cut) && TRAILING.has(role)));
+      (looksBack(match, tokens) || ((next === undefined || cut) && TRAILING.has(role)));
     if (backward) before.modifiers.push(match);
     else waiting.push(match);
   });
   if (waiting.length > 0) demands.push({ head: null, modifiers: waiting, text: "" });
   for (const demand of demands) demand.text = printedSpan(words, demand);
   return demands;
+}
+
+/** "Andante non troppo, dolce": it belongs to what went before even when a term follows. */
+function looksBack(match: TermMatch, tokens: WordsRead["tokens"]): boolean {
+  if (match.role !== "not-too-much" || match.lang !== "it") return false;
+  return match.text.toLowerCase().startsWith("ma ") || !tokens[match.from]?.breakBefore;
 }
 
 function breaksBetween(tokens: WordsRead["tokens"], from: number, to: number): boolean {

@@ -8,6 +8,11 @@ const SILENT_ROLES = new Set(["link", "but", "with", "until"]);
 const LETTERS = /^(?:[pfn]|[mprs]?[pf]{1,6}|s?f{1,2}z?p{0,2}|rfz?|fz)$/;
 /** Composers' dates, rights and addresses: page furniture, whatever words it holds. */
 const FURNITURE = /(?:^|[^\d])(?:1[4-9]|20)\d\d(?:[^\d]|$)|©|https?:|www\.|copyright/i;
+const ENGLISH_SMALL = new Set(
+  "the of my thy thou thee is are was were be been me you your he she they we i it its his her their our this that who which shall will would".split(
+    " ",
+  ),
+);
 /** Shortest word taken for another when nothing round it is known. */
 const ALONE = { one: 7, two: 9 };
 
@@ -28,6 +33,7 @@ export function gate(
   const firm = candidates.filter((c) => isFirm(c, tokens));
   const known = firm.reduce((n, c) => n + c.to - c.from, 0);
   const languages = new Set(firm.map((c) => c.lang));
+  const english = tokens.some((t) => ENGLISH_SMALL.has(t.key));
   const prose = lettered >= 5 && known * 4 < lettered;
 
   const kept: TermMatch[] = [];
@@ -37,7 +43,15 @@ export function gate(
       isKnown(candidates[i - 1], firm, c.from, "to") ||
       isKnown(candidates[i + 1], firm, c.to, "from");
     if (
-      !stands(c, tokens, { firm: firm.includes(found), beside, prose, lettered, known, languages })
+      !stands(c, tokens, {
+        firm: firm.includes(found),
+        beside,
+        prose,
+        lettered,
+        known,
+        languages,
+        english,
+      })
     )
       return;
     for (let k = c.from; k < c.to; k += 1) taken[k] = true;
@@ -55,12 +69,15 @@ interface Surroundings {
   prose: boolean;
   lettered: number;
   known: number;
+  /** Small words of English prose stand here. */
+  english: boolean;
   /** Languages of the firm words round it. */
   languages: ReadonlySet<string>;
 }
 
 function stands(c: Candidate, tokens: readonly Token[], at: Surroundings): boolean {
-  const whole = c.from === 0 && c.to === tokens.length;
+  // "Swing = 160" is the name alone: numbers do not count.
+  const whole = tokens.every((t, i) => (i >= c.from && i < c.to) || /^\d+$/.test(t.key));
   if (c.signName) return whole;
   if (LETTERS.test(c.key) && c.kind === "dynamic" && c.to - c.from === 1) {
     const printed = tokens[c.from]?.text ?? "";
@@ -68,18 +85,24 @@ function stands(c: Candidate, tokens: readonly Token[], at: Surroundings): boole
     return c.key.length > 1 ? !at.prose : whole || at.beside || at.lettered <= 2;
   }
   if (c.how === "abbreviation" && !isFirm(c, tokens)) return whole || at.beside;
+  if (c.lang === "en" && !whole) {
+    // A line of verse: little in it is known and its small words are English.
+    if (at.english && at.known * 2 < at.lettered) return false;
+    if (c.kind === "modifier" && !at.beside) return false;
+  }
   // "Come with me", "as": likening words need what they liken.
-  if (c.role === "like" && !at.beside) return whole;
+  if (c.role === "like" && (!at.beside || tokens[c.to]?.breakBefore)) return whole;
   if (c.how === "misspelling") {
     if (c.sure < 0.6 && c.key.length < ALONE.two) return false;
     // "which" beside English words is no slip for German weich.
-    if (at.known > 0 && c.key.length < 8 && !at.languages.has(c.lang)) return false;
+    if (at.known > 0 && !at.languages.has(c.lang)) return false;
     if (at.known > 0) return at.known >= at.lettered - at.known - 1;
     return at.lettered === 1 && c.key.length >= (c.sure < 0.7 ? ALONE.two : ALONE.one);
   }
   if (c.how === "compound") return !at.prose;
   if (at.prose && (c.kind === "modifier" || c.to - c.from === 1)) {
-    return c.lang !== "en" && c.kind !== "modifier" && c.how !== "inflection" && c.key.length >= 5;
+    const long = c.key.length >= (c.lang === "it" ? 5 : 7);
+    return c.lang !== "en" && c.kind !== "modifier" && c.how !== "inflection" && long;
   }
   return true;
 }

@@ -148,6 +148,8 @@ function makeNear(phrases: ReadonlyMap<string, readonly Written[]>): Map<string,
     const known = list[0];
     if (key.includes(" ") || key.length < NEAR_FROM || !known) continue;
     if (known.via === "abbreviation" || known.signName || known.kind === "form") continue;
+    // English prose is full of near words; what English composers print they spell.
+    if (known.lang === "en") continue;
     for (const form of shortened(foldWord(key), allowedSlips(key))) {
       const words = near.get(form);
       if (words) words.push(key);

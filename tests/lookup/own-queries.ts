@@ -434,7 +434,7 @@ pointed roof above the note | hat accent; marcato | symbol
 dot and accent on the same note | accent with dot | symbol
 arc over several notes | slur; phrase mark | symbol
 same note joined by a curved line | tie | symbol
-dot over an arch | fermata | symbol
+dot under an arch | fermata | symbol
 two slanted lines at the top of the staff | caesura | symbol
 comma over the staff | breath mark | symbol
 squiggly line in front of a chord | arpeggio | symbol
@@ -469,6 +469,71 @@ x shaped note | x notehead | symbol
 round brackets around a note | ghost note | symbol
 percent sign in a measure | measure repeat | symbol
 eyeglasses | watch the conductor | symbol
+bracket over bars with a 1 | first ending; prima volta | symbol
+wedge getting smaller | closing hairpin; diminuendo; hairpin; decrescendo | symbol
+two dots and a thin then thick line | repeat sign | symbol
+curve over same notes | tie | symbol
+curved line over two notes that are the same | tie | symbol
+line under note | tenuto line; tenuto | symbol
+wedge over note | staccatissimo wedge; staccatissimo; accent | symbol
+hat on top of note | hat accent; marcato | symbol
+v shape over a string note | up-bow; Aufstrich; poussez | symbol
+zigzag with a line through it | mordent | symbol
+s on its side above a note | turn; gruppetto | symbol
+big oval with a plus sign | coda | symbol
+three lines across a note stem | tremolo; roll; measured tremolo; flutter tongue | symbol
+8 with a dotted line under the notes | octave line below; ottava bassa | symbol
+bird's eye | fermata | symbol
+squiggle going up next to a chord | arpeggio | symbol
+curved line with dots under it | dots under a slur; portato | symbol
+fancy P under the piano part | pedal; pedale; Pedal | symbol
+thick black bar with a number | multimeasure rest | symbol
+double line with two dots | repeat sign; start repeat | symbol
+big C with a line down the middle | cut time | symbol
+french for fast | vite; rapide; vif | meaning
+german for loud | laut; stark | meaning
+german for soft | leise; sanft; weich; schwach | meaning
+italian for loud | forte | meaning
+get softer bit by bit | diminuendo; decrescendo; calando; abnehmend; en diminuant; get softer | meaning
+slow down gradually | ritardando; rallentando; ralentir; lentando; slentando | meaning
+soft then suddenly loud | piano forte; piano-forte; subito forte | meaning
+with mute | con sordino; mit Dämpfer; sourdine; mute; sordino | meaning
+without a mute | senza sordino; ohne Dämpfer; ôtez la sourdine | meaning
+with force | con forza | meaning
+with movement | con moto | meaning
+with passion | con passione; appassionato; con fuoco; passionato | meaning
+with expression | con espressione; espressivo; mit Ausdruck; avec expression | meaning
+with tenderness and love | con amore; con tenerezza; amoroso; affettuoso; teneramente; zärtlich; tendre | meaning
+long pause | lunga pausa; fermata; lunga; long fermata | meaning
+play in the normal way again | modo ordinario; naturale; position ordinaire | meaning
+more motion | più mosso | meaning
+less motion | meno mosso | meaning
+a bit faster | poco più mosso; più mosso | meaning
+twice as fast | doppio movimento; doppelt so schnell | meaning
+getting slower and softer | calando; en mourant; perdendosi; morendo | meaning
+getting slower and louder | allargando | meaning
+robbed time | rubato; tempo rubato | meaning
+like a dance | alla polka; tempo di valse; alla siciliana; dansant; danzante; tanzend; im Tanzschritt | meaning
+octave higher | ottava; ottava alta | meaning
+octave lower | ottava bassa; octave line below | meaning
+two octaves higher | quindicesima | meaning
+play what is written | loco | meaning
+use the bow again | arco; Bogen; archet; gestrichen | meaning
+hit with the wood | col legno; col legno battuto | meaning
+at the tip of the bow | punta d'arco; an der Spitze; à la pointe | meaning
+bowed over the fingerboard | sul tasto; am Griffbrett; sur la touche | meaning
+glassy sound | sul ponticello; ponticello; am Steg; sur le chevalet | meaning
+trembling | tremolo; tremolando | meaning
+second time through | second ending; seconda volta; second time only | meaning
+keep going without a pause | attacca; segue | meaning
+very marked | marcatissimo; marcato | meaning
+very smooth | legatissimo; legato; sempre legato | meaning
+lightly | leggiero; leicht; léger | meaning
+quietly | piano; leise; softly | meaning
+gracefully | grazioso; con grazia; gracieux; anmutig | meaning
+quickly | presto; vite; schnell; veloce; allegro; rasch; quick; rapide; geschwind | meaning
+smoothly | legato; lié; gebunden | meaning
+boldly | risoluto; animoso; con bravura; con ardire; ardito; kühn; keck | meaning
 `;
 
 const UNTOUCHED = `

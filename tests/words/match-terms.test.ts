@@ -61,6 +61,10 @@ describe("readWords", () => {
     "Copyright 1911 by the publisher, con brio press",
     "J. S. (1685-1750)",
     "Verse 2: O come with me",
+    "Light of the world",
+    "Come, holy night",
+    "Once more unto the shore",
+    "Ringing",
     "Trio",
     "II. Menuetto",
     "12",
@@ -89,6 +93,13 @@ describe("composeDemands", () => {
     expect(demands("poco a poco più mosso, ma non troppo")).toEqual([
       ["piu-mosso", "poco-a-poco", "ma-non-troppo"],
     ]);
+  });
+  it("gives nicht zu and not too to the word they stand before", () => {
+    expect(demands("Klagend, doch nicht zu langsam")).toEqual([
+      ["klagend"],
+      ["langsam", "nicht-zu"],
+    ]);
+    expect(demands("Andante non troppo, dolce")).toEqual([["andante", "non-troppo"], ["dolce"]]);
   });
   it("gives a modifier between two terms to the one that follows", () => {
     expect(demands("dolce poco rit.")).toEqual([["dolce"], ["ritardando", "poco"]]);

@@ -51,7 +51,12 @@ function point(element: string, fieldsOf: (event: XmlElement) => MarkFields = ()
 
 function readHairpin(control: ControlEvent): void {
   const { event, state, place, measureIndex, fields } = control;
-  const value = event.attributes.form === "dim" ? "diminuendo" : "crescendo";
+  const { form } = event.attributes;
+  const value = form === "dim" ? "diminuendo" : "crescendo";
+  if (form !== "dim" && form !== "cres") {
+    const message = "A hairpin does not say which way it opens; it is read as getting louder.";
+    state.warn("hairpin-without-form", message, place.staff.part.id);
+  }
   const start = state.mark(place, "wedge", { ...fields, value, role: "start" });
   const end = endOf(event, place, measureIndex);
   const niente = event.attributes.niente === "true";

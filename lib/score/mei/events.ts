@@ -36,7 +36,7 @@ function pulseLength({ pulses }: StaffState, { attributes }: XmlElement): Fracti
   return length !== null && isExact(length) ? length : null;
 }
 
-/** Length of an event in quarters; `outer` is the chord it belongs to. */
+/** Length of an event in quarters, 0 for a grace note; a chord's notes take the chord's. */
 function lengthOf(layer: LayerReader, element: XmlElement): Fraction {
   const { state, staff } = layer;
   const { attributes } = element;

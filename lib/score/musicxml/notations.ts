@@ -47,7 +47,7 @@ const TREMOLO: Handler = {
     const type = attributes.type ?? "single";
     const spans = type === "start" || type === "stop";
     const mark = state.mark("tremolo", spans ? null : type, spans ? type : "point");
-    mark.placement = attributes.placement === "below" ? "below" : mark.placement;
+    mark.placement = placementOf(attributes);
   },
   text: (state, text) => setContent(state.lastMark, "text", text),
 };
@@ -140,7 +140,7 @@ const TUPLET: Handler = {
     const ratio = stops || actual === normal ? null : `${actual}:${normal}`;
     const mark = state.mark("tuplet", ratio, stops ? "stop" : "start");
     mark.number = attributes.number ?? null;
-    mark.placement = attributes.placement === "below" ? "below" : null;
+    mark.placement = placementOf(attributes);
   },
 };
 
