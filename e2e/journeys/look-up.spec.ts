@@ -6,7 +6,10 @@ test("look-up: the field has the focus, typing finds, Enter opens the entry", as
   const field = page.getByRole("searchbox", { name: "Look up a word or sign" });
   await expect(field).toBeFocused();
   await page.keyboard.type("mart");
-  const first = page.getByRole("list", { name: /Found for/ }).getByRole("link").first();
+  const first = page
+    .getByRole("list", { name: /Found for/ })
+    .getByRole("link")
+    .first();
   await expect(first).toContainText("martellato");
   await page.keyboard.press("Enter");
   await expect(page.getByRole("heading", { level: 1 })).toContainText("martellato");
@@ -31,7 +34,12 @@ test("look-up: arrows reach the results, Escape clears", async ({ page }) => {
   await page.keyboard.type("dolce");
   await expect(page.getByRole("list", { name: /Found for/ })).toBeVisible();
   await page.keyboard.press("ArrowDown");
-  await expect(page.getByRole("list", { name: /Found for/ }).getByRole("link").first()).toBeFocused();
+  await expect(
+    page
+      .getByRole("list", { name: /Found for/ })
+      .getByRole("link")
+      .first(),
+  ).toBeFocused();
   await page.keyboard.press("Escape");
   await expect(page.getByRole("searchbox").first()).toHaveValue("");
 });

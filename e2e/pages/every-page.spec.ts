@@ -2,7 +2,18 @@
 import AxeBuilder from "@axe-core/playwright";
 import { expect, test } from "@playwright/test";
 
-const PATHS = ["/", "/terms", "/terms/martellato", "/terms/fermata", "/sources", "/pieces", "/drill", "/passage", "/keep", "/nowhere"];
+const PATHS = [
+  "/",
+  "/terms",
+  "/terms/martellato",
+  "/terms/fermata",
+  "/sources",
+  "/pieces",
+  "/drill",
+  "/passage",
+  "/keep",
+  "/nowhere",
+];
 
 for (const colorScheme of ["light", "dark"] as const) {
   test.describe(colorScheme, () => {
