@@ -49,6 +49,8 @@ export interface DrillSession {
   addMinutes(minutes: number): void;
 }
 
+const USUAL_SHORT = 2;
+
 /** The planner's last evening is short; its sheet does not say how short. A test holds the two together. */
 const LAST_EVENING_SHARE = 0.5;
 
@@ -88,7 +90,7 @@ export function createSession(options: SessionOptions): DrillSession {
     const kinds = [wanted, ...kindsOf(entry)].filter(isWordKind);
     for (const kind of kinds) {
       const typedKind = kind === "meaning>word" || kind === "short>full" || kind === "alike";
-      const built = buildPrompt(kind, entry, {
+      const built = buildPrompt(kind, kind === "short>full" ? usualShort(entry) : entry, {
         pool: kind === "sign>name" ? signs : pool,
         // Half right is no wrong alternative; to a typed word or a pair only the same demand is also right.
         alsoRight: typedKind ? rules.same : rules.implied,
@@ -136,6 +138,11 @@ export function createSession(options: SessionOptions): DrillSession {
       planner = plan();
     },
   };
+}
+
+/** The glossary lists the usual short forms first; the odd ones are accepted, not asked. */
+function usualShort(entry: DrillEntry): DrillEntry {
+  return { ...entry, abbreviations: entry.abbreviations.slice(0, USUAL_SHORT) };
 }
 
 function isWordKind(kind: PromptKind): kind is WordPromptKind {

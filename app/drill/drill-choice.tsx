@@ -71,12 +71,12 @@ export function DrillChoice({ sets, pieces, entries }: DrillChoiceProps) {
             </Rows>
           </section>
         ) : null}
-        {pieces.length === 0 ? (
+        {!next && pieces.length === 0 ? (
           <Notice
             kind="empty"
             title="No piece is open yet."
             action={
-              <ButtonLink kind={next ? "outlined" : "filled"} href="/pieces">
+              <ButtonLink kind="filled" href="/pieces">
                 Open a score
               </ButtonLink>
             }

@@ -41,7 +41,8 @@ export function nextPrompt({ sheet, asked, secondsLeft, again }: SessionNow): Ne
     const how = again(miss.slug);
     return how === null ? [] : [{ ...miss, ...how }];
   });
-  const planned = sheet.prompts[0];
+  const times = (slug: string) => asked.filter((a) => a.slug === slug).length;
+  const planned = sheet.prompts.find((prompt) => times(prompt.slug) < MOST_TIMES);
   const reserve = open.reduce((sum, miss) => sum + miss.seconds, 0);
   const returning = (slug: string) => open.some((miss) => miss.slug === slug);
   if (planned && (open.length === 0 || planned.seconds + reserve <= secondsLeft)) {

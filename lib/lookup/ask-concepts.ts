@@ -124,7 +124,7 @@ export function askConcepts(entry: Pick<Entry, "asks" | "modifies">): string[] {
     ...(technique
       ? technique.name
           .split("-")
-          .filter(isPlainEnglish)
+          .filter(says)
           .map((w) => `=${w}`)
       : []),
     ...(road ? ROAD[road.action] : []),

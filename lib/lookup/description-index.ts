@@ -42,7 +42,8 @@ const FEW = 4;
 const GIST = 0.93;
 const LITERAL = 0.9;
 const NAME = 0.5;
-const SHORT_MEANING = 0.95;
+const GIST_ALONE = 0.95;
+const LITERAL_ALONE = 0.8;
 const ALL_LOOKS = 0.8;
 const EVERYTHING = 0.72;
 /** What "above", say, adds when no look mentions the place. */
@@ -76,8 +77,8 @@ export function makeDescriptionIndex(entries: readonly LookUpEntry[]): Descripti
   entries.forEach((entry, at) => {
     const meaning = readMeaning(entry);
     add({ entry: at, by: "meaning", most: 1, strict: STRICT }, meaning);
-    for (const words of shortMeanings(entry)) {
-      add({ entry: at, by: "meaning", most: SHORT_MEANING, strict: STRICT }, readEnglish(words));
+    for (const [words, most] of shortMeanings(entry)) {
+      add({ entry: at, by: "meaning", most, strict: STRICT }, readEnglish(words));
     }
     if (!entry.looks) return;
     const place = readPlace(entry);
@@ -119,9 +120,10 @@ function weights(senses: readonly Sense[]): Map<string, number> {
 
 /** What follows the first comma or semicolon explains; the gist stands before it. */
 const AFTER_GIST = 0.7;
+const GIST_ENDS = /[;:]|,(?! (?:then|and|but|or|yet)\b)/;
 
 function readMeaning(entry: LookUpEntry): Sense[] {
-  const [gist = "", ...rest] = entry.meaning.split(/[,;]/);
+  const [gist = "", ...rest] = entry.meaning.split(GIST_ENDS);
   const named = entry.lang === "en" || entry.isSign;
   return [
     ...scaled(readEnglish(gist), GIST),
@@ -133,10 +135,10 @@ function readMeaning(entry: LookUpEntry): Sense[] {
 }
 
 /** The gist and each literal sense by itself, so that asking for just that fits wholly. */
-function shortMeanings({ meaning, literal }: LookUpEntry): string[] {
-  return [meaning.split(/[,;:]/)[0] ?? "", ...(literal ?? "").split(/[,;(]/)].filter(
-    (words) => words.trim() !== "",
-  );
+function shortMeanings({ meaning, literal }: LookUpEntry): [string, number][] {
+  const gist = meaning.split(GIST_ENDS)[0] ?? "";
+  const senses = (literal ?? "").split(/[,;(]/).filter((words) => words.trim() !== "");
+  return [[gist, GIST_ALONE], ...senses.map((words): [string, number] => [words, LITERAL_ALONE])];
 }
 
 function readPlace({ stands, shape }: LookUpEntry): Sense[] {
@@ -163,7 +165,7 @@ export function findDescribed(
   const { found, touched, total } = weighTexts(asked, index);
   const looksAsked = asked.some(({ names }) => names.some((name) => SHAPE_CONCEPTS.has(name)));
   const onlyHowMuch = asked.every(
-    ({ names, weight }) => weight < 1 || names.some((name) => HOW_MUCH.has(name)),
+    ({ names, weight }) => weight < 0.5 || names.some((name) => HOW_MUCH.has(name)),
   );
   const main = new Set(asked.flatMap(({ names, weight }) => (weight === 1 ? names : [])));
   const best = new Map<number, DescriptionMatch>();

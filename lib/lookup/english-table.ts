@@ -15,7 +15,7 @@ louder: louder, get loud, getting loud, grow loud, become loud, turn up the volu
 softer: softer, die out, quieter, get soft, getting soft, get quiet, getting quiet, grow soft, become soft, become quiet, turn down, turn it down, decrease, decreasing, less loud, less volume, less sound, more soft, more quiet, shrink, lessen, fade, fade away, fade out, die, die away, die down, dying
 back-to-speed: original speed, original tempo, speed before, earlier speed, previous speed, previous tempo, old speed, normal speed, regular speed, usual speed, back in time, back to tempo, back to speed, back to the speed, back to the tempo, speed again, tempo again, in time again, resume speed, resume tempo, former speed
 first-speed: first speed, first tempo, opening speed, opening tempo, starting speed, starting tempo, beginning speed, original speed, original tempo, speed of the beginning, speed the piece began, speed of the opening, speed at the start, speed at the beginning, main speed
-free-time: free, freely, free time, own time, out of time, without a beat, no steady beat, without counting, no set speed, no strict time, not in strict time, not strictly in time, take your time, own pace, whatever speed, any speed, as you like, as you please, as you want, as you wish, you choose, up to you, player chooses, flexible, stretch time, stretch the time, push and pull, bend the time, rob time, stolen time, robbed time, give and take
+free-time: free, freely, free time, own time, out of time, without a beat, no steady beat, without counting, no set speed, no strict time, not in strict time, not strictly in time, take your time, own pace, whatever speed, any speed, as you like, as you please, as you want, as you wish, you choose, up to you, player chooses, flexible, stretch time, stretch the time, push and pull, bend the time, give and take
 strict-time: strict, strict time, strictly, strictly in time, exact time, steady, steady beat, keep time, keep in time, keep steady, in time, exactly in time, on the beat, metronomic, like a clock
 same-speed: same speed, same tempo, keep the speed, same beat, speed does not change, keep the same speed, steady speed
 double-speed: twice as fast, double speed, double tempo, double time, doubly fast, two times as fast
@@ -45,7 +45,7 @@ all: all, whole, everything, entire
 everyone: everybody, everyone, all players, whole group, whole orchestra, full orchestra, whole band, full band, whole section, all together, everyone together, all of us, whole ensemble
 alone: alone, by yourself, on your own, one player, single player, only one, one person, unaccompanied, by itself, solo
 split: split, divide, divided, dividing, separate parts, two groups, share out, in parts, into parts
-together: together, in unison, one line, same notes, same line, same part
+together: together, on the same note, in unison, one line, same notes, same line, same part
 level-p: soft, softly, quiet, quietly, not loud, low volume
 level-f: loud, loudly, strong, strongly, noisy, high volume, full volume
 short: short, shortly, clipped, brief, cut short, crisp, cut off
@@ -237,7 +237,7 @@ export const SHAPE_CONCEPTS = new Set(
 export const ENGLISH_FILLER = new Set(
   (
     "a an the of to it its this that these those you your i me my we is are be been am was were will " +
-    "in into for by from as or and with at on up there here then than so do does did doing done get " +
+    "in into for by from as or and at on up there here then than so do does did doing done get " +
     "gets getting become becomes make makes making play plays playing played perform performed go " +
     "goes going went be being some any kind thing stuff way very something someone when where which " +
     "who how what if let put use used using one note notes music piece part have has looks look " +

@@ -202,7 +202,7 @@ function placed({ stands }: LookUpEntry, asked: readonly Sense[]): number {
  * English, and no compound when one thing was asked.
  */
 function likelihood(entry: LookUpEntry, lang: Language | null, simple: boolean): number {
-  const tier = 1 - 0.09 * (entry.tier - 1);
+  const tier = 1 - 0.1 * (entry.tier - 1);
   const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.95;
   const kind = (entry.isPlain ? 0.7 : 1) * (entry.kind === "form" ? 0.97 : 1);
   return tier * home * kind * (entry.isComposed ? (simple ? 0.9 : 0.96) : 1);

@@ -21,10 +21,12 @@ interface Item {
 }
 
 /** Weight of a word's own stem when the table knows what it means; a phrase shares a little more. */
-const STEM_BESIDE_CONCEPT = 0.3;
-const STEMS_OF_PHRASE = 0.2;
+const STEM_BESIDE_CONCEPT = 0.2;
+const STEMS_OF_PHRASE = 0.1;
 /** Weight of a word inside a joined pair: "very slow" is also, less, slow. */
-const INSIDE_PAIR = 0.8;
+const INSIDE_PAIR = 0.7;
+/** "With movement" is con moto rather than moto. */
+const WITH = 0.3;
 const HEDGED = 0.75;
 const INSIDE_NEGATION = 0.2;
 /** "As fast as possible" is at least very fast. */
@@ -155,7 +157,9 @@ function levelOf({ concepts }: Item): string | undefined {
 function sensesOf({ concepts, stems }: Item, weight: number): Sense[] {
   const own =
     concepts.length === 0
-      ? 1
+      ? stems[0] === "with"
+        ? WITH
+        : 1
       : stems.length > 1
         ? STEMS_OF_PHRASE / stems.length
         : STEM_BESIDE_CONCEPT;
