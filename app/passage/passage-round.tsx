@@ -109,7 +109,7 @@ function OnePassage({ piece, passage, entries, numbers, onNext }: OneProps) {
   };
 
   return (
-    <>
+    <div className={styles.round}>
       {piece.bytes ? (
         <Engraving
           pieceKey={`${piece.id} ${piece.partIndex}`}
@@ -128,44 +128,46 @@ function OnePassage({ piece, passage, entries, numbers, onNext }: OneProps) {
           This piece was read without its notation.
         </Notice>
       )}
-      {questions.length === 0 ? (
-        <Notice kind="empty" title="Nothing is printed here that can be asked.">
-          Go on to the next passage, or choose the measures yourself.
-        </Notice>
-      ) : (
-        <ol className={styles.questions}>
-          {questions.map((question, i) => (
-            <QuestionRow
-              key={question.id}
-              question={question}
-              given={given[question.id] ?? null}
-              marked={marked?.[i] ?? null}
-              passage={passage}
-              numbers={numbers}
-              active={active === question.id}
-              onActivate={() => setTapping(question.id)}
-              onGive={(value) => give(question.id, value)}
-              onToggle={(measure) => {
-                setTapping(question.id);
-                toggle(question.id, measure);
-              }}
-            />
-          ))}
-        </ol>
-      )}
-      {marked ? <Result marked={marked} /> : null}
-      <ButtonRow>
-        {marked || questions.length === 0 ? (
-          <Button kind="filled" wide onClick={onNext}>
-            Next passage
-          </Button>
+      <div className={styles.asked}>
+        {questions.length === 0 ? (
+          <Notice kind="empty" title="Nothing is printed here that can be asked.">
+            Go on to the next passage, or choose the measures yourself.
+          </Notice>
         ) : (
-          <Button kind="filled" wide onClick={mark} disabled={Object.keys(given).length === 0}>
-            Mark my answers
-          </Button>
+          <ol className={styles.questions}>
+            {questions.map((question, i) => (
+              <QuestionRow
+                key={question.id}
+                question={question}
+                given={given[question.id] ?? null}
+                marked={marked?.[i] ?? null}
+                passage={passage}
+                numbers={numbers}
+                active={active === question.id}
+                onActivate={() => setTapping(question.id)}
+                onGive={(value) => give(question.id, value)}
+                onToggle={(measure) => {
+                  setTapping(question.id);
+                  toggle(question.id, measure);
+                }}
+              />
+            ))}
+          </ol>
         )}
-      </ButtonRow>
-    </>
+        {marked ? <Result marked={marked} /> : null}
+        <ButtonRow>
+          {marked || questions.length === 0 ? (
+            <Button kind="filled" wide onClick={onNext}>
+              Next passage
+            </Button>
+          ) : (
+            <Button kind="filled" wide onClick={mark} disabled={Object.keys(given).length === 0}>
+              Mark my answers
+            </Button>
+          )}
+        </ButtonRow>
+      </div>
+    </div>
   );
 }
 

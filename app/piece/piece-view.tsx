@@ -89,7 +89,7 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
           </ButtonLink>
         </div>
         <div>
-          <DateForm key={set?.id ?? "none"} piece={piece} set={set} />
+          <DateForm piece={piece} set={set} />
           <PartChoice piece={piece} set={set} staff={staff} onStaff={setStaff} />
         </div>
       </aside>

@@ -25,7 +25,7 @@ export function DemoRows({ demos, onOpen }: DemoRowsProps) {
   );
 }
 
-function ofDemo({ file }: DemoPiece): ScoreFile {
+function ofDemo({ file, title }: DemoPiece): ScoreFile {
   return {
     name: file,
     size: null,
@@ -34,5 +34,6 @@ function ofDemo({ file }: DemoPiece): ScoreFile {
       if (!response.ok) throw new Error(`${file}: ${response.status}`);
       return new Uint8Array(await response.arrayBuffer());
     },
+    trouble: `${title}: it comes over the network the first time; open it again when there is one.`,
   };
 }

@@ -107,6 +107,7 @@ function ofFile(file: File): ScoreFile {
     name: file.name,
     size: file.size,
     bytes: async () => new Uint8Array(await file.arrayBuffer()),
+    trouble: `${file.name}: it could not be opened; choose it again, or copy it to this device first.`,
   };
 }
 

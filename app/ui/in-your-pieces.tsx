@@ -1,10 +1,12 @@
 "use client";
+import Link from "next/link";
 import { Fragment, useEffect } from "react";
 import type { PieceRecord } from "@/lib/store/records";
 import styles from "./in-your-pieces.module.css";
 import { MeasureNumber } from "./measure-number";
 import { measureStretches } from "./measure-stretches";
 import { pieceHref } from "./piece-href";
+import { printedMarks } from "./ribbon/printed-marks";
 import { Row, Rows } from "./rows";
 import { usePieces } from "./use-pieces";
 
@@ -34,8 +36,11 @@ export function InYourPieces({ slug, signs = [] }: InYourPiecesProps) {
           {met.map(({ piece, at }) => (
             <Row
               key={piece.id}
-              href={pieceHref(piece.id)}
-              lead={<span className={styles.title}>{piece.title}</span>}
+              lead={
+                <Link href={pieceHref(piece.id, at[0])} className={styles.title}>
+                  {piece.title}
+                </Link>
+              }
               note={<Stretches at={at} piece={piece} />}
             />
           ))}
@@ -49,13 +54,16 @@ export function InYourPieces({ slug, signs = [] }: InYourPiecesProps) {
 
 function Stretches({ at, piece }: { at: readonly number[]; piece: PieceRecord }) {
   const all = measureStretches(at, piece.reading.measures);
+  const firsts = at.filter((index, i) => index - 1 !== at[i - 1]);
   const rest = all.length - MOST_PLACES;
   return (
     <>
       {all.slice(0, MOST_PLACES).map(({ number, through }, i) => (
-        <Fragment key={`${number} ${through}`}>
+        <Fragment key={firsts[i]}>
           {i > 0 ? ", " : null}
-          <MeasureNumber number={number} through={through} />
+          <Link href={pieceHref(piece.id, firsts[i])} className={styles.place}>
+            <MeasureNumber number={number} through={through} />
+          </Link>
         </Fragment>
       ))}
       {rest > 0 ? ` and ${rest} more` : null}
@@ -63,13 +71,12 @@ function Stretches({ at, piece }: { at: readonly number[]; piece: PieceRecord })
   );
 }
 
-function placesOf(piece: PieceRecord, slugs: readonly string[]): number[] {
-  return piece.reading.found
-    .filter(
-      (found) =>
-        found.partIndex === piece.partIndex && found.slug !== null && slugs.includes(found.slug),
-    )
-    .map(({ measureIndex }) => measureIndex);
+/** Measures by index, in order, tempo and road of the other parts included. */
+function placesOf({ reading, partIndex }: PieceRecord, slugs: readonly string[]): number[] {
+  const met = printedMarks(reading, partIndex).filter(({ found }) =>
+    found.some((f) => f.slug !== null && slugs.includes(f.slug)),
+  );
+  return [...new Set(met.map(({ measureIndex }) => measureIndex))];
 }
 
 function sayNone(pieces: readonly PieceRecord[]): string {

@@ -12,6 +12,8 @@ export interface ScoreFile {
   /** Bytes, as far as known before they are fetched. */
   size: number | null;
   bytes(): Promise<Uint8Array>;
+  /** What to say when the bytes cannot be had. */
+  trouble: string;
 }
 
 export interface ReadResult {
@@ -94,8 +96,7 @@ async function openFile(file: ScoreFile): Promise<Uint8Array> {
   try {
     return await file.bytes();
   } catch (error) {
-    const sentence = `${file.name}: it could not be opened; choose it again, or copy it to this device first.`;
-    throw new Error(sentence, { cause: error });
+    throw new Error(file.trouble, { cause: error });
   }
 }
 

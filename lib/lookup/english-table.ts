@@ -16,7 +16,7 @@ softer: softer, die out, quieter, get soft, getting soft, get quiet, getting qui
 back-to-speed: original speed, original tempo, speed before, earlier speed, previous speed, previous tempo, old speed, normal speed, regular speed, usual speed, back in time, back to tempo, back to speed, back to the speed, back to the tempo, speed again, tempo again, in time again, resume speed, resume tempo, former speed
 first-speed: first speed, first tempo, opening speed, opening tempo, starting speed, starting tempo, beginning speed, original speed, original tempo, speed of the beginning, speed the piece began, speed of the opening, speed at the start, speed at the beginning, main speed
 free-time: free, freely, free time, own time, out of time, without a beat, no steady beat, without counting, no set speed, no strict time, not in strict time, not strictly in time, take your time, own pace, whatever speed, any speed, as you like, as you please, as you want, as you wish, you choose, up to you, player chooses, flexible, stretch time, stretch the time, push and pull, bend the time, give and take
-strict-time: strict, strict time, strictly, strictly in time, exact time, steady, steady beat, keep time, keep in time, keep steady, in time, exactly in time, on the beat, metronomic, like a clock
+strict-time: strict, strict time, strictly, strictly in time, exact time, steady, steady beat, keep time, keep in time, keep steady, exactly in time, on the beat, metronomic, like a clock
 same-speed: same speed, same tempo, keep the speed, same beat, speed does not change, keep the same speed, steady speed
 double-speed: twice as fast, double speed, double tempo, double time, doubly fast, two times as fast
 gradually: gradually, little by little, bit by bit, step by step, by degrees, slowly but surely, over time, a little at a time, more and more, progressively, small steps, in stages, gently over
@@ -45,7 +45,7 @@ all: all, whole, everything, entire
 everyone: everybody, everyone, all players, whole group, whole orchestra, full orchestra, whole band, full band, whole section, all together, everyone together, all of us, whole ensemble
 alone: alone, by yourself, on your own, one player, single player, only one, one person, unaccompanied, by itself, solo
 split: split, divide, divided, dividing, separate parts, two groups, share out, in parts, into parts
-together: together, on the same note, in unison, one line, same notes, same line, same part
+together: together, on the same note, at the same time, same time, in unison, one line, same notes, same line, same part
 level-p: soft, softly, quiet, quietly, not loud, low volume
 level-f: loud, loudly, strong, strongly, noisy, high volume, full volume
 short: short, shortly, clipped, brief, cut short, crisp, cut off
@@ -223,6 +223,15 @@ export const HOW_MUCH = new Set(
 export const BY_THE_WAY = new Set(
   "small big above below beside between staff letter short long note stem".split(" "),
 );
+
+/** Concepts of speed and of loudness: who asks for one wants a term of that kind. */
+export const SPEED_CONCEPTS = new Set(
+  (
+    "slow fast moderate slower faster back-to-speed first-speed free-time strict-time same-speed " +
+    "double-speed walking speed"
+  ).split(" "),
+);
+export const LOUDNESS_CONCEPTS = new Set("level-p level-f louder softer".split(" "));
 
 /** Concepts that only a sign's looks can mean; without one of them a query describes no sign. */
 export const SHAPE_CONCEPTS = new Set(

@@ -1,7 +1,8 @@
 import { foldTight } from "../glossary/fold";
 import type { Language } from "../glossary/vocabulary";
-import { type DescriptionIndex, findDescribed, makeDescriptionIndex } from "./description-index";
+import { type DescriptionIndex, makeDescriptionIndex } from "./description-index";
 import { isFiller, isPlainEnglish } from "./english-phrases";
+import { findDescribed } from "./find-described";
 import { resolveInflection } from "./inflections";
 import type { LookUpEntry, LookUpResult } from "./look-up-index";
 import { type LookUpIndex, unpackEntries } from "./look-up-index";
@@ -203,7 +204,7 @@ function placed({ stands }: LookUpEntry, asked: readonly Sense[]): number {
  */
 function likelihood(entry: LookUpEntry, lang: Language | null, simple: boolean): number {
   const tier = 1 - 0.1 * (entry.tier - 1);
-  const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.95;
+  const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.93;
   const kind = (entry.isPlain ? 0.7 : 1) * (entry.kind === "form" ? 0.97 : 1);
   return tier * home * kind * (entry.isComposed ? (simple ? 0.9 : 0.96) : 1);
 }

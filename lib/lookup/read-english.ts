@@ -28,6 +28,8 @@ const INSIDE_PAIR = 0.7;
 /** "With movement" is con moto rather than moto. */
 const WITH = 0.3;
 const HEDGED = 0.75;
+/** "Very marked" is marked first. */
+const EMPHASIS = 0.5;
 const INSIDE_NEGATION = 0.2;
 /** "As fast as possible" is at least very fast. */
 const AT_LEAST = 0.4;
@@ -124,9 +126,9 @@ function joinItems(items: readonly Item[]): Sense[] {
     const step = item.concepts
       .map((c) => STEPS[`${c} ${scale ?? ""}`])
       .find((d) => d !== undefined);
-    const after = items[i + 2];
-    if (next?.concepts.includes("then") && after && levelOf(item) && levelOf(after)) {
-      out.push({ names: [`${levelOf(item)} then ${levelOf(after)}`], weight: 1 });
+    if (next?.concepts.includes("then") && levelOf(item)) {
+      const after = items.slice(i + 2, i + 4).find(levelOf);
+      if (after) out.push({ names: [`${levelOf(item)} then ${levelOf(after)}`], weight: 1 });
       out.push(...sensesOf(item, 1));
       i += 1;
     } else if (degree && scale && next) {
@@ -145,6 +147,8 @@ function joinItems(items: readonly Item[]): Sense[] {
     } else if (next && item.concepts.some((c) => HEDGES.has(c))) {
       out.push(...sensesOf(item, 1), ...sensesOf(next, HEDGED));
       i += 1;
+    } else if (next && item.concepts.includes("very")) {
+      out.push(...sensesOf(item, EMPHASIS));
     } else out.push(...sensesOf(item, 1));
   }
   return out;
@@ -171,7 +175,7 @@ function sensesOf({ concepts, stems }: Item, weight: number): Sense[] {
 export function distinctSenses(senses: readonly Sense[]): Sense[] {
   const out = new Map<string, Sense>();
   for (const sense of senses) {
-    const key = sense.names.join();
+    const key = sense.names.length === 1 ? (sense.names[0] ?? "") : sense.names.join();
     const known = out.get(key);
     if (!known || sense.weight > known.weight) out.set(key, sense);
   }

@@ -14,6 +14,14 @@ const PART = /<part(?=[\s>])[^>]*>[\s\S]*?<\/part\s*>/g;
 const SCORE_PART = /<score-part(?=[\s>])[^>]*>[\s\S]*?<\/score-part\s*>/g;
 const PART_GROUP = /<part-group(?=[\s>])[^>]*?(?:\/>|>[\s\S]*?<\/part-group\s*>)/g;
 
+const PART_NAMES =
+  /<part-(name|abbreviation)(?:-display)?(?=[\s>])[^>]*>[\s\S]*?<\/part-\1(?:-display)?\s*>/g;
+
+/** Leaves the names of the parts out: in an excerpt of one's own part they only take room. */
+export function withoutPartNames(xml: string): string {
+  return xml.replace(PART_NAMES, (_, kind) => (kind === "name" ? "<part-name></part-name>" : ""));
+}
+
 /**
  * A partwise MusicXML text with one part alone, so that only the player's own
  * line is engraved. Any other text, and an index out of range, comes back whole.

@@ -523,7 +523,7 @@ hit with the wood | col legno; col legno battuto | meaning
 at the tip of the bow | punta d'arco; an der Spitze; à la pointe | meaning
 bowed over the fingerboard | sul tasto; am Griffbrett; sur la touche | meaning
 glassy sound | sul ponticello; ponticello; am Steg; sur le chevalet | meaning
-trembling | tremolo; tremolando | meaning
+trembling | tremante; tremolo; tremolando | meaning
 second time through | second ending; seconda volta; second time only | meaning
 keep going without a pause | attacca; segue | meaning
 very marked | marcatissimo; marcato | meaning

@@ -1,14 +1,20 @@
 /** The engraver, in its own thread and loaded only where notation is shown. */
 import { VerovioToolkit } from "verovio/esm";
 import createVerovioModule from "verovio/wasm";
-import { onePart, scoreText } from "@/lib/score/one-part";
+import { onePart, scoreText, withoutPartNames } from "@/lib/score/one-part";
 import type { FromEngraver, ToEngraver } from "./messages";
 
 /** Staff size in per cent of the engraver's own; a phone at arm's length needs large notes. */
-const SCALE = 44;
+const SCALE = 42;
 
 const toolkit = createVerovioModule().then((module) => new VerovioToolkit(module));
 let loaded = "";
+
+function engravedText(bytes: Uint8Array, fileName: string, partIndex: number): string {
+  const text = onePart(scoreText(bytes, fileName), partIndex);
+  const alone = (text.match(/<score-part(?=[\s>])/g) ?? []).length === 1;
+  return alone ? withoutPartNames(text) : text;
+}
 
 const say = (message: FromEngraver) => self.postMessage(message);
 
@@ -16,7 +22,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
   try {
     const engraver = await toolkit;
     if (data.type === "load") {
-      const ok = engraver.loadData(onePart(scoreText(data.bytes, data.fileName), data.partIndex));
+      const ok = engraver.loadData(engravedText(data.bytes, data.fileName, data.partIndex));
       if (!ok)
         throw new Error("This score cannot be engraved here; the ribbon shows what it asks.");
       loaded = data.key;
@@ -40,8 +46,6 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
       mnumInterval: 1,
       svgViewBox: true,
       spacingSystem: 8,
-      spacingLinear: 0.3,
-      spacingNonLinear: 0.65,
     });
     engraver.select({ measureRange: `${data.from + 1}-${data.to + 1}` });
     engraver.redoLayout();

@@ -1,5 +1,6 @@
 "use client";
 import { type RefObject, useCallback, useEffect, useState } from "react";
+import { unitInPixels } from "./units";
 
 /** The stretch of a wide drawing that is worth drawing now, in its own units. */
 export interface ScrollWindow {
@@ -19,7 +20,7 @@ export function useScrollWindow(
   scroller: RefObject<HTMLElement | null>,
   onEdge: (edge: number) => void,
 ): ScrollWindow {
-  const [{ from, to }, setWindow] = useState<ScrollWindow>({ from: 0, to: 3 * STEP });
+  const [view, setView] = useState<ScrollWindow>({ from: 0, to: 3 * STEP });
   const look = useCallback(() => {
     const element = scroller.current;
     if (!element) return;
@@ -31,7 +32,7 @@ export function useScrollWindow(
       from: Math.max(0, (Math.floor(left / STEP) - 1) * STEP),
       to: (Math.ceil(right / STEP) + 1) * STEP,
     };
-    setWindow((now) => (now.from === next.from && now.to === next.to ? now : next));
+    setView((now) => (now.from === next.from && now.to === next.to ? now : next));
   }, [scroller, onEdge]);
 
   useEffect(() => {
@@ -55,10 +56,5 @@ export function useScrollWindow(
       sizes.disconnect();
     };
   }, [scroller, look]);
-  return { from, to };
-}
-
-/** Pixels of one ribbon unit: a sixteenth of the root font size. */
-export function unitInPixels(): number {
-  return (Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16) / 16;
+  return view;
 }
