@@ -2,7 +2,7 @@ import Link from "next/link";
 import type { ReactNode } from "react";
 import { MeasureNumber } from "../ui/measure-number";
 import type { MeasureStretch } from "../ui/measure-stretches";
-import type { Lead } from "../ui/ribbon/tell-measure";
+import type { Lead } from "../ui/ribbon/mark-lead";
 import styles from "./asked-row.module.css";
 import { LeadView } from "./lead-view";
 

@@ -1,4 +1,5 @@
-import type { Lead } from "../ui/ribbon/tell-measure";
+import { GLYPH_BOXES } from "../ui/glyph-boxes";
+import type { Lead } from "../ui/ribbon/mark-lead";
 import { Sign } from "../ui/sign";
 import { Term } from "../ui/term";
 import styles from "./asked-row.module.css";
@@ -33,7 +34,7 @@ export function LeadView({ lead }: { lead: Lead }) {
           </>
         );
       }
-      return lead.glyph === null ? (
+      return lead.glyph === null || isTall(lead.glyph) ? (
         <span className={styles.bare}>{lead.name}</span>
       ) : (
         <>
@@ -42,6 +43,12 @@ export function LeadView({ lead }: { lead: Lead }) {
         </>
       );
   }
+}
+
+/** Signs that would reach into the row above (an arpeggio is five spaces high) are named alone. */
+function isTall(glyph: string): boolean {
+  const [, bottom = 0, , top = 0] = GLYPH_BOXES[glyph] ?? [];
+  return top - bottom > 4.2;
 }
 
 /** A slur has no glyph of its own: it is drawn to the length of its notes. */

@@ -1,15 +1,18 @@
 "use client";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
+import type { ReadingMeasure } from "@/lib/reading/reading";
 import type { PieceRecord, SetRecord } from "@/lib/store/records";
-import { ButtonLink } from "../ui/button";
+import { Button, ButtonLink, ButtonRow } from "../ui/button";
 import { Dialog } from "../ui/dialog";
 import { MeasureNumber } from "../ui/measure-number";
 import { measureOfHash } from "../ui/piece-href";
+import { measureName } from "../ui/ribbon/measure-name";
 import { printedMarks } from "../ui/ribbon/printed-marks";
 import { Ribbon } from "../ui/ribbon/ribbon";
 import { tellMeasure } from "../ui/ribbon/tell-measure";
 import { Row, Rows } from "../ui/rows";
+import { SetOutlook } from "../ui/set-outlook";
 import { Term } from "../ui/term";
 import { useIsDesk } from "../ui/use-media";
 import { DateForm } from "./date-form";
@@ -80,6 +83,7 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
             <MeasurePanel told={story} />
           </section>
         ) : null}
+        <SetOutlook set={set} />
         <div className={styles.next}>
           <ButtonLink kind="filled" wide href={`/drill?piece=${piece.id}`}>
             Drill this piece
@@ -137,11 +141,39 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
           open={story !== null}
           onClose={() => setChosen(null)}
           title={`Measure ${story?.number ?? ""}`}
+          actions={
+            chosen === null ? null : (
+              <Neighbours index={chosen} measures={reading.measures} onChoose={setChosen} />
+            )
+          }
         >
           {story ? <MeasurePanel told={story} /> : null}
         </Dialog>
       )}
     </article>
+  );
+}
+
+/** To the measures beside the one that is open, without closing the sheet. */
+function Neighbours({
+  index,
+  measures,
+  onChoose,
+}: {
+  index: number;
+  measures: readonly ReadingMeasure[];
+  onChoose: (index: number) => void;
+}) {
+  const last = measures.length - 1;
+  return (
+    <ButtonRow>
+      <Button disabled={index === 0} onClick={() => onChoose(index - 1)}>
+        {index === 0 ? "First measure" : `To ${measureName(measures, index - 1)}`}
+      </Button>
+      <Button disabled={index === last} onClick={() => onChoose(index + 1)}>
+        {index === last ? "Last measure" : `To ${measureName(measures, index + 1)}`}
+      </Button>
+    </ButtonRow>
   );
 }
 

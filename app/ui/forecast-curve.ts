@@ -49,8 +49,8 @@ export interface ForecastNumbers {
   onDate: number;
   low: number;
   high: number;
-  /** Date of the last row's morning: the audition, or as far as the forecast reaches. */
-  reaches: string;
+  /** Last day of drilling reckoned with, where the date lies farther off; null when all days are. */
+  until: string | null;
 }
 
 /**
@@ -76,7 +76,7 @@ export function forecastNumbers(
     onDate: whole(last.recall),
     low: whole(last.low),
     high: whole(last.high),
-    reaches: rows.length === 1 || dayAfter >= date ? date : last.date,
+    until: rows.length === 1 || dayAfter >= date ? null : last.date,
   };
 }
 

@@ -1,6 +1,6 @@
 "use client";
 import { useId } from "react";
-import { dateWords } from "./date-words";
+import { dateWords, daysWords } from "./date-words";
 import styles from "./forecast.module.css";
 import { type ForecastNumbers, forecastCurve, forecastNumbers } from "./forecast-curve";
 import { type ForecastWanted, useForecast } from "./use-forecast";
@@ -10,11 +10,12 @@ const BOX = { width: 320, height: 72 };
 /**
  * How much of a set will be known on its date if the plan is kept: one curve,
  * its range shaded, today marked, and the numbers in words.
- * Nothing is shown without a log, or once the date is past.
+ * Nothing is shown once the date is past.
  */
 export function Forecast({ slugs, date, minutes }: ForecastWanted) {
   const rows = useForecast({ slugs, date, minutes });
   const id = useId();
+  if (daysWords(date) === "past") return null;
   if (!rows) return <div className={styles.waiting} aria-hidden="true" />;
   const numbers = forecastNumbers(rows, slugs.length, date);
   if (!numbers) return null;
@@ -43,7 +44,7 @@ export function Forecast({ slugs, date, minutes }: ForecastWanted) {
           </span>
           {curve ? (
             <span>
-              on {dateWords(numbers.reaches)} about <b>{numbers.onDate}</b> of {numbers.of}
+              on {dateWords(date)} about <b>{numbers.onDate}</b> of {numbers.of}
             </span>
           ) : null}
         </p>
@@ -53,10 +54,12 @@ export function Forecast({ slugs, date, minutes }: ForecastWanted) {
   );
 }
 
-function meaning({ low, high, onDate }: ForecastNumbers, minutes: number, isPlanned: boolean) {
+function meaning(numbers: ForecastNumbers, minutes: number, isPlanned: boolean) {
+  const { low, high, onDate, until } = numbers;
   const counted = "Counted is what would still be known on the date";
   if (!isPlanned) return `${counted}.`;
   const plan = minutes === 1 ? "one minute a day" : `${minutes} minutes a day`;
+  const reach = until === null ? "" : ` till ${dateWords(until)}`;
   const range = low < onDate || high > onDate ? `: probably ${low} to ${high}` : "";
-  return `${counted}: today’s number if you stopped now, the other with ${plan}${range}.`;
+  return `${counted}: today’s number if you stopped now, the other with ${plan}${reach}${range}.`;
 }

@@ -1,7 +1,8 @@
 "use client";
 import { useEffect } from "react";
-import { daysUntil, inWords } from "./dates";
 import { ButtonLink, ButtonRow } from "./button";
+import { daysUntil, inWords } from "./dates";
+import { Forecast } from "./forecast";
 import { Row, Rows } from "./rows";
 import styles from "./start-shelf.module.css";
 import { usePieces } from "./use-pieces";
@@ -30,6 +31,9 @@ export function StartShelf() {
             {next.title}, {inWords(next.date)}
           </h2>
           <p className={styles.days}>{daysInWords(daysUntil(next.date, today))}</p>
+          <div className={styles.forecast}>
+            <Forecast slugs={next.slugs} date={next.date} minutes={next.minutesADay} />
+          </div>
           <ButtonRow>
             <ButtonLink kind="filled" href={`/drill?set=${next.id}`}>
               Drill, {next.minutesADay} min
@@ -53,7 +57,10 @@ export function StartShelf() {
               note={`${piece.reading.measures.length} measures`}
             />
           ))}
-          <Row href="/pieces" lead={pieces.length === 0 ? "Open a score, or a demo piece" : "Open another score"} />
+          <Row
+            href="/pieces"
+            lead={pieces.length === 0 ? "Open a score, or a demo piece" : "Open another score"}
+          />
         </Rows>
       </section>
     </>

@@ -20,9 +20,12 @@ export interface ForecastWanted {
  * @returns null while it is reckoned, and where the browser starts no worker
  */
 export function useForecast({ slugs, date, minutes }: ForecastWanted): ForecastDay[] | null {
-  const answers = useLog((s) => s.answers);
+  const { answers, load } = useLog();
   const { bySlug } = useGlossary();
   const [rows, setRows] = useState<ForecastDay[] | null>(null);
+  useEffect(() => {
+    if (useLog.getState().answers === null) void load();
+  }, [load]);
   useEffect(() => {
     if (!answers || !bySlug || slugs.length === 0) return;
     const items: PlanItem[] = slugs.map((slug) => ({

@@ -1,5 +1,5 @@
 "use client";
-import { useMemo } from "react";
+import { useEffect, useMemo } from "react";
 import { momentOf, readDate } from "@/lib/memory/day";
 import { readiness, type SetReadiness } from "@/lib/memory/readiness";
 import { stampNow } from "@/lib/store/clock";
@@ -12,7 +12,10 @@ import { useLog } from "./use-log";
  * @returns null before the log is read
  */
 export function useReadiness(slugs: readonly string[], date: string | null): SetReadiness | null {
-  const answers = useLog((s) => s.answers);
+  const { answers, load } = useLog();
+  useEffect(() => {
+    if (useLog.getState().answers === null) void load();
+  }, [load]);
   return useMemo(() => {
     if (!answers) return null;
     const { at, offset } = stampNow();

@@ -12,10 +12,6 @@ export class Pool {
     if (!known || score > known.score) this.#found.set(at, { score, why });
   }
 
-  has(at: number): boolean {
-    return this.#found.has(at);
-  }
-
   set(at: number, score: number, why: Why): void {
     this.#found.set(at, { score, why });
   }

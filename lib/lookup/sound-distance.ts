@@ -53,7 +53,7 @@ export function soundDistance(a: SoundCode, b: SoundCode): number {
       const gone = (row[j] ?? 0) + drop;
       const come = (next[j - 1] ?? 0) + (DROP[other] ?? 1);
       const changed = (row[j - 1] ?? 0) + (CHANGE[letter * SIZE + other] ?? 1);
-      next[j] = changed < gone ? (changed < come ? changed : come) : gone < come ? gone : come;
+      next[j] = Math.min(gone, come, changed);
     }
     [row, next] = [next, row];
   }

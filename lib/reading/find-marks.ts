@@ -8,7 +8,7 @@ import { comparePlaces } from "./place";
 import type { Found, Unknown } from "./reading";
 
 /** Elements that carry no demand of their own: read elsewhere or only playback. */
-const SILENT = new Set(["words", "sound", "dashes", "bracket", "staff-divide", "other-direction"]);
+const SILENT = new Set(["words", "sound", "dashes", "other-direction"]);
 /** One sign for a whole chord, though each of its notes may carry it. */
 const ONCE_A_CHORD = new Set(["arpeggiate", "non-arpeggiate"]);
 /** Signs whose type is part of their name. */
@@ -108,7 +108,9 @@ export function signValue(mark: Mark): string | null {
 
 function isListed(mark: Mark): boolean {
   if (SILENT.has(mark.element)) return false;
-  if (mark.role === "stop" || mark.role === "continue") return false;
+  // Lifting and pressing the pedal again is something to do, though the line goes on.
+  const again = mark.element === "pedal" && mark.role === "continue" && mark.value !== null;
+  if (mark.role === "stop" || (mark.role === "continue" && !again)) return false;
   return !(mark.element === "bar-style" && mark.value === "regular");
 }
 

@@ -60,13 +60,13 @@ describe("forecastNumbers", () => {
       onDate: 80,
       low: 77,
       high: 83,
-      reaches: "2027-02-06",
+      until: null,
     });
   });
 
   it("says how far it reaches when the date is farther off", () => {
     const rows = [row("2027-01-01", 0.1), row("2027-03-31", 0.9)];
-    expect(forecastNumbers(rows, 10, "2027-12-01")?.reaches).toBe("2027-03-31");
+    expect(forecastNumbers(rows, 10, "2027-12-01")?.until).toBe("2027-03-31");
   });
 
   it("is silent without entries", () => {

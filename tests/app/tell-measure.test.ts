@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { printedRowList, unknownRowList } from "@/app/piece/printed-row-list";
 import { carriedAt } from "@/app/ui/ribbon/carried";
+import { leadInWords } from "@/app/ui/ribbon/mark-lead";
 import { printedMarks } from "@/app/ui/ribbon/printed-marks";
-import { leadInWords, tellMeasure } from "@/app/ui/ribbon/tell-measure";
+import { tellMeasure } from "@/app/ui/ribbon/tell-measure";
 import type { Reading } from "@/lib/reading/reading";
 import {
   articulated,

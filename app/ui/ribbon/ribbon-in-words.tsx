@@ -1,10 +1,10 @@
 import { memo } from "react";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { Reading } from "@/lib/reading/reading";
+import { leadInWords, leadOf } from "./mark-lead";
 import { measureName } from "./measure-name";
 import { waysOn, wayWords } from "./playing-words";
 import { isTelling, type PrintedMark } from "./printed-marks";
-import { leadInWords, leadOf } from "./tell-measure";
 
 interface RibbonInWordsProps {
   reading: Reading;

@@ -1,24 +1,16 @@
 /** What is in force in one measure and why, in words. */
 
-import { asksInWords } from "@/lib/glossary/asks-words";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
-import { AXES, type Axis, LEVELS, type Level } from "@/lib/glossary/vocabulary";
-import { samePlace } from "@/lib/reading/place";
+import { AXES, type Axis } from "@/lib/glossary/vocabulary";
 import type { DynamicState, MannerWord, Reading, TempoState } from "@/lib/reading/reading";
 import { type InForce, stateAt } from "@/lib/reading/state-at";
 import { laneOf, printedText } from "./lane-context";
 import { isForStaff } from "./layout-dynamics";
-import { BEAT_GLYPHS } from "./layout-tempo";
+import { beatLead, type Lead, leadOf, meaningOf } from "./mark-lead";
 import { measureName } from "./measure-name";
+import { levelWords, measureSentence } from "./measure-sentence";
 import { waysOn, wayWords } from "./playing-words";
 import { isTelling, type PrintedMark } from "./printed-marks";
-
-/** How a mark opens its row. */
-export type Lead =
-  | { kind: "term"; text: string; lang: string; slug: string | null }
-  | { kind: "sign"; glyph: string | null; name: string; lang: string; slug: string | null }
-  | { kind: "beat"; glyphs: readonly string[]; number: string; name: string; slug: string | null }
-  | { kind: "said"; text: string };
 
 export interface MeasureRow {
   key: string;
@@ -53,12 +45,17 @@ export function tellMeasure(index: number, context: TellContext): MeasureTold {
     ...printedRows(index, context),
     ...carriedRows(index, force, context),
     ...roadRows(index, context),
-  ].sort((a, b) => AXES.indexOf(a.axis) - AXES.indexOf(b.axis));
+  ].sort((a, b) => AXES.indexOf(a.axis) - AXES.indexOf(b.axis) || beatLast(a) - beatLast(b));
   return {
     number: numberOf(reading, index),
-    sentence: sentenceFor(index, force, context),
+    sentence: measureSentence(index, force, context),
     rows,
   };
+}
+
+/** "Allegro" stands before its number. */
+function beatLast({ lead }: MeasureRow): number {
+  return lead.kind === "beat" ? 1 : 0;
 }
 
 function numberOf({ measures }: Reading, index: number): string {
@@ -72,7 +69,7 @@ function printedRows(index: number, context: TellContext): MeasureRow[] {
   );
   const rows = new Map<string, { mark: PrintedMark; times: number }>();
   for (const mark of here) {
-    if (mark.sign === "bar-style") continue;
+    if (mark.sign === "bar-style" || mark.sign === "rehearsal") continue;
     const key = mark.sign ?? printedText(mark);
     const row = rows.get(key);
     if (row) row.times += 1;
@@ -85,38 +82,6 @@ function printedRows(index: number, context: TellContext): MeasureRow[] {
     asks: meaningOf(mark, context) + (times > 1 ? ` (${times} times)` : ""),
     since: null,
   }));
-}
-
-export function leadOf(
-  mark: PrintedMark,
-  { entryOf, reading }: Pick<TellContext, "entryOf" | "reading">,
-): Lead {
-  const { head, sign } = mark;
-  if (sign === "metronome") {
-    const tempo = reading.tempo.find((t) => samePlace(t, mark));
-    const lead = tempo ? beatLead(tempo, head.slug) : null;
-    if (lead) return lead;
-  }
-  if (sign === null) {
-    return { kind: "term", text: printedText(mark), lang: head.lang, slug: head.slug };
-  }
-  const glyph = entryOf(head.slug)?.sign?.glyph ?? null;
-  const printed = sign === "rehearsal" || sign === "ending" || sign === "other-dynamics";
-  if (printed) return { kind: "term", text: head.text, lang: head.lang, slug: head.slug };
-  const name = entryOf(head.slug)?.headword ?? head.headword;
-  return { kind: "sign", glyph, name, lang: head.lang, slug: head.slug };
-}
-
-/** A lead for the ears. */
-export function leadInWords(lead: Lead): string {
-  if (lead.kind === "sign") return lead.name;
-  return lead.kind === "beat" ? `${lead.name} ${lead.number}` : lead.text;
-}
-
-/** What a mark asks, modifiers first: "much; slower, little by little". */
-export function meaningOf(mark: PrintedMark, { entryOf }: Pick<TellContext, "entryOf">): string {
-  const meanings = mark.found.map((f) => entryOf(f.slug)?.meaning ?? "");
-  return meanings.filter((m) => m !== "").join("; ") || "the glossary only names it";
 }
 
 function carriedRows(index: number, force: InForce, context: TellContext): MeasureRow[] {
@@ -165,21 +130,6 @@ function signLead(entry: ClientEntry): Lead {
   return { kind: "sign", glyph: sign?.glyph ?? null, name, lang, slug };
 }
 
-/** A metronome mark as it is printed, and in words. */
-function beatLead({ beat }: TempoState, slug: string | null): Lead | null {
-  const glyph = beat ? BEAT_GLYPHS[beat.unit] : undefined;
-  const number = beat?.text ?? beat?.perMinute?.toString();
-  if (!beat || !glyph || number === undefined) return null;
-  const glyphs = [glyph, ...new Array<string>(beat.dots).fill("metAugmentationDot")];
-  return { kind: "beat", glyphs, number: `= ${number}`, name: beatWords(beat), slug };
-}
-
-/** "dotted quarter note". */
-function beatWords({ unit, dots }: NonNullable<TempoState["beat"]>): string {
-  const dotted = dots === 0 ? "" : dots === 1 ? "dotted " : "double-dotted ";
-  return `${dotted}${unit} note`;
-}
-
 function tempoRow(tempo: TempoState, { reading, entryOf }: TellContext): MeasureRow {
   const entry = entryOf(tempo.slugs[0] ?? null);
   const beat = tempo.quarterBpm === null ? null : beatLead(tempo, "metronome-mark");
@@ -226,75 +176,10 @@ function roadRows(index: number, { reading }: TellContext): MeasureRow[] {
   ];
 }
 
-export function levelWords(level: string): string {
-  const known = LEVELS.find((l): l is Level => l === level);
-  return known ? (asksInWords({ dynamics: { level: known } })[0]?.words ?? level) : level;
-}
-
 function changeWords(dynamic: DynamicState, reading: Reading): string {
   const way = dynamic.change === "rising" ? "growing louder" : "growing softer";
   if (dynamic.toward === "n") return `${way}, down to nothing`;
   const end = dynamic.span ? numberOf(reading, dynamic.span[1]) : "";
   const goal = dynamic.toward ? `, to ${levelWords(dynamic.toward)}` : "";
   return `${way}${goal}${end === "" ? "" : `, up to measure ${end}`}`;
-}
-
-function sentenceFor(index: number, force: InForce, context: TellContext): string {
-  const clauses = [
-    [loudness(index, force.dynamic), ...moods(force, context)].filter(Boolean).join(", "),
-    speed(index, force.tempo, context),
-  ].filter((clause) => clause !== "");
-  if (clauses.length === 0) return "Nothing is printed for this measure, nor carried into it.";
-  const text = clauses.join("; ");
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-}
-
-function loudness(index: number, dynamic: DynamicState | null): string {
-  if (!dynamic) return "";
-  const { level, change, measureIndex } = dynamic;
-  const isNew = measureIndex === index;
-  if (change !== "none") {
-    const way = change === "rising" ? "growing louder" : "growing softer";
-    const goal =
-      dynamic.toward === null
-        ? ""
-        : dynamic.toward === "n"
-          ? " down to nothing"
-          : ` towards ${levelWords(dynamic.toward)}`;
-    return `${isNew ? "" : "still "}${way}${level === null ? "" : ` from ${levelWords(level)}`}${goal}`;
-  }
-  if (level === null) return "";
-  if (dynamic.louderThan) return `louder than ${levelWords(level)}, how much is not printed`;
-  if (dynamic.softerThan) return `softer than ${levelWords(level)}, how much is not printed`;
-  const words = levelWords(level);
-  const start = dynamic.attack === null ? "" : ", the first note struck harder";
-  if (!isNew || dynamic.source !== index) return `still ${words}${start}`;
-  return `${dynamic.sudden ? "all at once " : ""}${words}${dynamic.sudden ? "" : " from here"}${start}`;
-}
-
-/** At most three qualities, of the latest words first. */
-function moods({ character }: InForce, { entryOf }: TellContext): string[] {
-  const words = character.flatMap((w) => entryOf(w.slug)?.asks.character ?? []);
-  return [...new Set(words)].slice(0, 3);
-}
-
-function speed(index: number, tempo: TempoState | null, { reading, entryOf }: TellContext): string {
-  if (!tempo || tempo.by === "") return "";
-  const isNew = tempo.measureIndex === index;
-  if (tempo.change !== "none") {
-    const way = tempo.change === "slowing" ? "slowing" : "getting faster";
-    const end = tempo.span ? numberOf(reading, tempo.span[1]) : "";
-    const until = end === "" || end === numberOf(reading, index) ? "" : `, up to measure ${end}`;
-    return `${isNew ? "" : "still "}${way}${until}`;
-  }
-  if (tempo.free) return "the beat may bend";
-  if (tempo.settled)
-    return `${tempo.settled === "slowed" ? "slower" : "faster"} than before, and steady`;
-  if (isNew && tempo.restoredFrom !== null) {
-    return `back to the speed of measure ${numberOf(reading, tempo.restoredFrom)}`;
-  }
-  const pace = entryOf(tempo.slugs[0] ?? null)?.asks.tempo;
-  const words = pace ? (asksInWords({ tempo: pace })[0]?.words ?? "") : "";
-  if (isNew) return words === "" ? "a new speed" : words;
-  return "the speed stays";
 }
