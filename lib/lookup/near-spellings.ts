@@ -42,8 +42,13 @@ const LEAST_PAIRS = 0.15;
 /** Sounds further apart in length are not compared. */
 const LENGTH_APART = 2;
 const MOST_SLIPS = 3;
-/** Share of Fuse's own score in the likeness of spelling; the rest is edit distance. */
-const FUSE_SHARE = 0.3;
+/** A piece of a word counts by how much of the word it is: from this, to this and the rest. */
+const PIECE = { least: 0.5, rest: 0.45 };
+const BEGINNING = { least: 0.6, rest: 0.35 };
+const BY_COVER = 16;
+const LEAST_COVER = 0.6;
+/** The same sound is a little less than the same spelling. */
+const AS_HEARD = 0.97;
 const LEAST = 0.5;
 const OTHER_WORD = 0.8;
 const OTHER_COUNT = 0.93;
@@ -96,13 +101,14 @@ function fewer(bones: string): Set<string> {
 
 /**
  * Entries whose spelling or sound is near the words. A small set of candidates
- * is taken from the letter pairs, the consonant skeleton and the first letters;
- * Fuse.js and the edit distance judge their spelling, `soundLikeness` their sound.
+ * is taken from the letter pairs, the consonant skeleton and the first letters.
+ * Of these Fuse.js finds the words that the query is a piece of, slips and all
+ * ("alegr"); edit distance and `soundLikeness` compare whole words.
  * @param keys folded words, compared as one
  */
 export function findNear(keys: readonly string[], book: NearBook): NearMatch[] {
   const text = keys.join("");
-  if (text.length < 3) return [];
+  if (text.length < 2) return [];
   const heard = keys.map(soundOfEnglish).join("");
   const sound = codeOf(heard);
   const places = candidates(text, heard, book);
@@ -146,6 +152,7 @@ function agreement(keys: readonly string[], words: readonly string[]): number {
 
 function candidates(text: string, heard: string, book: NearBook): number[] {
   const { targets, pairs, skeletons, starts } = book;
+  if (text.length === 2) return [...(starts.get(text) ?? [])];
   const shared = new Uint8Array(targets.length);
   const touched: number[] = [];
   for (const pair of pairsOf(text)) {
@@ -169,33 +176,41 @@ function candidates(text: string, heard: string, book: NearBook): number[] {
   return [...all];
 }
 
-/** The places that share most of their letter pairs with the text. */
+/** The places that share most of their letter pairs with the text, or hold most of the text's. */
 function mostShared(
   text: string,
   touched: readonly number[],
   shared: Uint8Array,
   targets: readonly Target[],
 ): number[] {
-  const likely: { place: number; share: number }[] = [];
+  const whole: { place: number; share: number }[] = [];
+  const piece: { place: number; share: number }[] = [];
   for (const place of touched) {
-    const share = (shared[place] ?? 0) / (text.length + (targets[place]?.text.length ?? 0) + 2);
-    if (share >= LEAST_PAIRS) likely.push({ place, share });
+    const pairs = shared[place] ?? 0;
+    const length = targets[place]?.text.length ?? 0;
+    const share = pairs / (text.length + length + 2);
+    if (share >= LEAST_PAIRS) whole.push({ place, share });
+    const cover = pairs / (text.length + 1);
+    if (length > text.length && cover >= LEAST_COVER) {
+      piece.push({ place, share: cover - length / 100 });
+    }
   }
-  likely.sort((a, b) => b.share - a.share);
-  return likely.slice(0, BY_PAIRS).map(({ place }) => place);
+  const best = (list: typeof whole, most: number) =>
+    list.sort((a, b) => b.share - a.share).slice(0, most);
+  return [...best(whole, BY_PAIRS), ...best(piece, BY_COVER)].map(({ place }) => place);
 }
 
+/** @param fuse how well the text fits some piece of the target, by Fuse.js; 0 to 1 */
 function judge(text: string, sound: SoundCode, target: Target, fuse: number): NearMatch {
-  const longest = Math.max(text.length, target.text.length);
+  const { entry } = target;
+  const length = target.text.length;
   const slips = editDistance(text, target.text, MOST_SLIPS);
-  const letters = slips > MOST_SLIPS ? 0 : 1 - slips / longest;
-  const spelt = letters === 0 ? 0 : letters * (1 - FUSE_SHARE) + fuse * FUSE_SHARE;
-  const heard = soundLikeness(sound, target.sound) * 0.97;
-  const begun = target.text.startsWith(text) ? 0.6 + (0.35 * text.length) / target.text.length : 0;
-  if (begun > spelt && begun > heard) {
-    return { entry: target.entry, likeness: begun, by: "beginning" };
-  }
-  return heard > spelt
-    ? { entry: target.entry, likeness: heard, by: "sound" }
-    : { entry: target.entry, likeness: spelt, by: "misspelling" };
+  const spelt = slips > MOST_SLIPS ? 0 : 1 - slips / Math.max(text.length, length);
+  const heard = soundLikeness(sound, target.sound) * AS_HEARD;
+  const cover = text.length / length;
+  const begun = target.text.startsWith(text) ? BEGINNING.least + BEGINNING.rest * cover : 0;
+  const piece = cover < 1 ? fuse * (PIECE.least + PIECE.rest * cover) : 0;
+  const likeness = Math.max(spelt, heard, begun, piece);
+  if (likeness === begun) return { entry, likeness, by: "beginning" };
+  return { entry, likeness, by: likeness === heard ? "sound" : "misspelling" };
 }

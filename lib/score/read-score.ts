@@ -3,12 +3,17 @@ import { readMei } from "./mei/read-mei";
 import type { Score } from "./model";
 import { readMusicXml } from "./musicxml/read-musicxml";
 import { openScore } from "./open-score";
+import { readText } from "./text/read-text";
 import { findRoot, refuseRoot } from "./xml/find-root";
 
 export type { ReadLimits } from "./limits";
 
+/** Words typed with their measure numbers; a longer text is something else. */
+const MAX_TYPED_BYTES = 200_000;
+
 /**
- * Reads a score from the bytes of a file: MusicXML (plain or compressed), or MEI.
+ * Reads a score from the bytes of a file: MusicXML (plain or compressed), MEI,
+ * or words typed with measure numbers (a name ending in .txt).
  * What it is, is told from the bytes; the name is used for messages.
  *
  * @param options limits other than the stated ones, and a clock in milliseconds
@@ -21,6 +26,9 @@ export function readScore(
   options: Partial<ReadLimits> = {},
 ): Score {
   const limits: ReadLimits = { ...DEFAULT_LIMITS, ...options };
+  if (/\.txt$/i.test(fileName) && bytes.length <= MAX_TYPED_BYTES) {
+    return readText(new TextDecoder().decode(bytes), fileName);
+  }
   const check = stopwatch(fileName, limits);
   const { source, warnings } = openScore(bytes, fileName, limits);
   check();

@@ -82,7 +82,7 @@ function elementXml({ element, value }: Row): string {
 }
 
 /** Sound attributes and the sample value of each. */
-const SOUND_VALUES: Record<string, string> = {
+export const SOUND_VALUES: Record<string, string> = {
   number: "96",
   percent: "71",
   yes: "yes",

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { Mark, Score } from "@/lib/score/model";
 import { hasShared, musicXml, noteSkipped, read, readTable } from "../support";
-import { attributesOf, type Row, snippet } from "./marking-snippet";
+import { attributesOf, type Row, SOUND_VALUES, snippet } from "./marking-snippet";
 
 interface Expected {
   element: string;
