@@ -58,6 +58,7 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
   const head = useRef<HTMLHeadingElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const actions = useRef<HTMLDivElement>(null);
+  const reason = useRef<HTMLDivElement>(null);
 
   const open = typeof turn === "string" ? null : turn;
   const told = open?.told ?? null;
@@ -65,8 +66,10 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
   // The focus goes where the hand is wanted next: the word to write, the button to go on, else the question.
   useEffect(() => {
     if (!asking) return;
-    if (told) actions.current?.querySelector("button")?.focus({ preventScroll: true });
-    else if (asking.prompt.choices === null) field.current?.focus({ preventScroll: true });
+    if (told) {
+      actions.current?.querySelector("button")?.focus({ preventScroll: true });
+      reason.current?.scrollIntoView({ block: "nearest" });
+    } else if (asking.prompt.choices === null) field.current?.focus({ preventScroll: true });
     else head.current?.focus({ preventScroll: true });
     if (!told) window.scrollTo({ top: 0 });
   }, [asking, told]);
@@ -173,7 +176,7 @@ export function DrillRound({ job, entries }: DrillRoundProps) {
           />
         )}
         {hint ? <HintLine hint={hint} lang={entry.lang} /> : null}
-        {told ? <Feedback asking={open.asking} told={told} entries={entries} /> : null}
+        {told ? <Feedback ref={reason} asking={open.asking} told={told} entries={entries} /> : null}
       </div>
       {status}
       <div className={styles.actions} ref={actions}>

@@ -1,3 +1,4 @@
+import type { Ref } from "react";
 import { asksInWords } from "@/lib/glossary/asks-words";
 import type { ClientEntry } from "@/lib/glossary/client-entry";
 import { Term } from "../ui/term";
@@ -7,18 +8,19 @@ import { contrastWith, verdictOf } from "./feedback-words";
 import type { Told } from "./mark-given";
 
 interface FeedbackProps {
+  ref: Ref<HTMLDivElement>;
   asking: Asking;
   told: Told;
   entries: ReadonlyMap<string, ClientEntry>;
 }
 
 /** The verdict, the reason, and what sets the answer given apart from the right one. */
-export function Feedback({ asking, told, entries }: FeedbackProps) {
+export function Feedback({ asking, told, entries, ref }: FeedbackProps) {
   const { prompt, entry } = asking;
   const verdict = verdictOf(told, entry.headword);
   const contrast = contrastWith(prompt.slug, told.instead, entries);
   return (
-    <div className={styles.feedback}>
+    <div ref={ref} className={styles.feedback}>
       <p>
         <b>{verdict.text}</b>
         {verdict.word === null ? null : (

@@ -25,14 +25,14 @@ interface RoundProps {
   entries: ReadonlyMap<string, ClientEntry>;
 }
 
-/** One passage after another of one piece. */
-export function PassageRound({ piece, entries }: RoundProps) {
+/** One passage after another of one piece. `at`: a measure the first one holds; NaN for the most telling. */
+export function PassageRound({ piece, entries, at }: RoundProps & { at: number }) {
   const { reading, partIndex } = piece;
   const answers = useLog((s) => s.answers);
   const weight = useMemo(() => weightFrom(answers ?? []), [answers]);
   // Chosen once: what is answered now must not reshuffle what comes next.
   const passages = useRef<Chosen[] | null>(null);
-  passages.current ??= choosePassages(reading, partIndex, weight);
+  passages.current ??= startingAt(choosePassages(reading, partIndex, weight), at);
   const [turn, setTurn] = useState(0);
   const [typed, setTyped] = useState<Passage | null>(null);
   const list = passages.current;
@@ -200,6 +200,11 @@ function RangeForm({ piece, onChoose }: { piece: PieceRecord; onChoose: (p: Pass
       <Button type="submit">Ask these</Button>
     </form>
   );
+}
+
+function startingAt(list: Chosen[], at: number): Chosen[] {
+  const first = list.find((p) => p.from <= at && at <= p.to);
+  return first ? [first, ...list.filter((p) => p !== first)] : list;
 }
 
 /** A mark weighs more where this student last missed it, less where it held. */

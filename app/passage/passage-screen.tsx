@@ -13,7 +13,9 @@ import { PassageRound } from "./passage-round";
 
 /** Chooses the piece, then asks what its passages ask for. */
 export function PassageScreen() {
-  const id = useSearchParams().get("piece");
+  const params = useSearchParams();
+  const id = params.get("piece");
+  const at = Number(params.get("at") ?? Number.NaN);
   const { pieces, load, trouble } = usePieces();
   const log = useLog();
   const { bySlug, trouble: glossaryTrouble } = useGlossary();
@@ -35,7 +37,9 @@ export function PassageScreen() {
   if (!pieces || !bySlug || !log.answers) return <Progress label="Opening" />;
   const piece = pieces.find((p) => p.id === id) ?? (pieces.length === 1 ? pieces[0] : undefined);
   if (piece) {
-    return <PassageRound key={`${piece.id} ${piece.partIndex}`} piece={piece} entries={bySlug} />;
+    return (
+      <PassageRound key={`${piece.id} ${piece.partIndex}`} piece={piece} entries={bySlug} at={at} />
+    );
   }
   return (
     <>

@@ -88,7 +88,10 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
           <ButtonLink kind="filled" wide href={`/drill?piece=${piece.id}`}>
             Drill this piece
           </ButtonLink>
-          <ButtonLink wide href={`/passage?piece=${piece.id}`}>
+          <ButtonLink
+            wide
+            href={`/passage?piece=${piece.id}${chosen === null ? "" : `&at=${chosen}`}`}
+          >
             What does a passage ask for?
           </ButtonLink>
         </div>

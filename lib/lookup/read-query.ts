@@ -55,24 +55,24 @@ function dropLanguage(text: string): string {
     .join(" ");
 }
 
+const ASKING = /^(?:what|whats|what's|how|define)$/i;
+/** "the meaning of dolce", "symbol for loud". */
+const ASKED_FOR =
+  /^(?:the )?(?:meaning|definition|def|translation|sign|symbol|word|term) (?:of|for) (?=\S)/i;
+const NAMING = /^(?:mean|means|meaning|definition|symbol|sign|notation)$/i;
+const ARTICLE = /^(?:the|a|an|this|that|of|to)$/i;
+
 /** Takes off the words of a question only at the ends, and never all there is. */
 function dropQuestion(text: string): string {
   const named = languageOf(text) !== null;
-  const words = (named ? dropLanguage(text) : text)
-    .replace(/[?!"“”]/g, " ")
-    .trim()
-    .split(/\s+/);
-  const asks =
-    words.length > 1 && (named || /^(?:what|whats|what's|how|define)$/i.test(words[0] ?? ""));
-  const extra = (word: string | undefined) =>
-    word !== undefined && QUESTION_WORDS.has(word.toLowerCase());
+  const plain = (named ? dropLanguage(text) : text).replace(/[?!"“”]/g, " ").trim();
+  const words = plain.replace(ASKED_FOR, "").split(/\s+/);
+  const asks = words.length > 1 && (named || ASKING.test(words[0] ?? ""));
   let from = 0;
   let to = words.length;
-  if (asks) while (from < to - 1 && extra(words[from])) from += 1;
-  const tail = /^(?:mean|means|meaning|definition|symbol|sign|notation)$/i;
+  while (asks && from < to - 1 && QUESTION_WORDS.has((words[from] ?? "").toLowerCase())) from += 1;
   // "go back to the sign" speaks of a sign; "trill sign" only says that it is one.
-  const article = /^(?:the|a|an|this|that|of|to)$/i;
-  while (to - from > 1 && tail.test(words[to - 1] ?? "") && !article.test(words[to - 2] ?? "")) {
+  while (to - from > 1 && NAMING.test(words[to - 1] ?? "") && !ARTICLE.test(words[to - 2] ?? "")) {
     to -= 1;
   }
   return words.slice(from, to).join(" ");

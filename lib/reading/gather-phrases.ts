@@ -25,10 +25,13 @@ const FRAGMENTS = 5;
 export function gatherPhrases(part: ScorePart, lexicon: Lexicon): Phrase[] {
   const marks = part.marks.filter((m) => m.element === "words" && m.text !== null);
   const bundles: Mark[][] = [];
+  const withLevel = groupsWithLevel(part);
   for (const mark of [...marks].sort(comparePlaces)) {
     const bundle = bundles.at(-1);
     const last = bundle?.at(-1);
-    if (bundle && last && samePlace(last, mark) && last.staff === mark.staff) bundle.push(mark);
+    const joins =
+      last && samePlace(last, mark) && last.staff === mark.staff && oneText(last, mark, withLevel);
+    if (bundle && joins) bundle.push(mark);
     else bundles.push([mark]);
   }
   const phrases: Phrase[] = [];
@@ -40,6 +43,21 @@ export function gatherPhrases(part: ScorePart, lexicon: Lexicon): Phrase[] {
     i += stretched?.extra ?? 0;
   }
   return phrases;
+}
+
+const LEVEL = /^(?:p{1,6}|f{1,6}|m[pf]|n)$/;
+
+/** Directions that print a level beside their words: "sub." qualifies that p, not the words next to it. */
+function groupsWithLevel(part: ScorePart): ReadonlySet<number> {
+  const groups = new Set<number>();
+  for (const mark of part.marks) {
+    if (mark.group >= 0 && LEVEL.test(mark.element)) groups.add(mark.group);
+  }
+  return groups;
+}
+
+function oneText(a: Mark, b: Mark, withLevel: ReadonlySet<number>): boolean {
+  return a.group === b.group || !(withLevel.has(a.group) || withLevel.has(b.group));
 }
 
 function textOf(bundle: readonly Mark[]): string {

@@ -75,6 +75,14 @@ describe("tellMeasure", () => {
     );
   });
 
+  it("keeps a word and the sign of the same name apart", () => {
+    const both = scoreOf([words("staccato") + articulated("staccato") + articulated("staccato")]);
+    expect(tell(both, 0).rows.map((r) => [r.lead.kind, r.asks.includes("times")])).toEqual([
+      ["sign", true],
+      ["term", false],
+    ]);
+  });
+
   it("tells a change by its way, and a return by the measure it goes back to", () => {
     expect(tell(reading, 3).sentence).toMatch(/^Still growing louder from soft/);
     expect(tell(reading, 4).sentence).toContain("slowing");

@@ -23,8 +23,6 @@ export interface PathShape extends Reach {
   weight?: number;
   /** SVG dash pattern; a broken line is something the page leaves open. */
   dash?: string;
-  /** Round ends for lines that stand for notes. */
-  round?: true;
 }
 
 export interface TextShape extends Reach {

@@ -70,7 +70,7 @@ function printedRows(index: number, context: TellContext): MeasureRow[] {
   const rows = new Map<string, { mark: PrintedMark; times: number }>();
   for (const mark of here) {
     if (mark.sign === "bar-style" || mark.sign === "rehearsal") continue;
-    const key = mark.sign ?? printedText(mark);
+    const key = mark.sign === null ? `words ${printedText(mark)}` : `sign ${mark.sign}`;
     const row = rows.get(key);
     if (row) row.times += 1;
     else rows.set(key, { mark, times: 1 });
