@@ -51,35 +51,38 @@ export function LookUp({ children }: LookUpProps) {
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys reach the field and links inside.
     <div onKeyDown={onKeyDown}>
-      <form
-        role="search"
-        onSubmit={(event) => {
-          event.preventDefault();
-          const first = results[0];
-          if (first) router.push(`/terms/${first.slug}`);
-        }}
-      >
-        <Field
-          ref={field}
-          label="Look up a word or sign"
-          labelAt="quiet"
-          look="engraved"
-          type="search"
-          name="q"
-          placeholder="look up a word or sign"
-          autoComplete="off"
-          autoCapitalize="none"
-          autoCorrect="off"
-          spellCheck={false}
-          enterKeyHint="go"
-          autoFocus
-          value={query}
-          onChange={(event) => setQuery(event.target.value)}
-          aria-controls={hint}
-        />
-      </form>
+      <search>
+        <form
+          onSubmit={(event) => {
+            event.preventDefault();
+            const first = results[0];
+            if (first) router.push(`/terms/${first.slug}`);
+          }}
+        >
+          <Field
+            ref={field}
+            label="Look up a word or sign"
+            labelAt="quiet"
+            look="engraved"
+            type="search"
+            name="q"
+            placeholder="look up a word or sign"
+            autoComplete="off"
+            autoCapitalize="none"
+            autoCorrect="off"
+            spellCheck={false}
+            enterKeyHint="go"
+            autoFocus
+            value={query}
+            onChange={(event) => setQuery(event.target.value)}
+            aria-controls={hint}
+          />
+        </form>
+      </search>
       <div id={hint} ref={list} aria-live="polite" className={styles.results}>
-        {typeof lookUp === "string" && query !== "" ? <Notice kind="offline" title={lookUp} /> : null}
+        {typeof lookUp === "string" && query !== "" ? (
+          <Notice kind="offline" title={lookUp} />
+        ) : null}
         {results.length > 0 ? (
           <Rows label={`Found for ${query}`}>
             {results.map((result) => (

@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { AXES } from "../../lib/glossary/vocabulary";
 import { createRandom } from "../../lib/memory/random";
-import { askPassage, everyQuestion } from "../../lib/passage/ask-passage";
+import { askPassage } from "../../lib/passage/ask-passage";
 import { choosePassages } from "../../lib/passage/choose-passages";
 import { alsoRight } from "../../lib/passage/context";
 import type { Passage, Question } from "../../lib/passage/question";
