@@ -8,7 +8,9 @@ const executablePath = process.env.BROWSER_PATH ?? SYSTEM.find((path) => existsS
 export default defineConfig({
   testDir: "e2e",
   outputDir: "test-results",
-  timeout: 60_000,
+  timeout: 90_000,
+  // Two slow cores share the work: what is right may take a while to come.
+  expect: { timeout: 20_000 },
   workers: 2,
   reporter: [["list"]],
   use: {

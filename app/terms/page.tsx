@@ -3,7 +3,15 @@ import { ButtonLink } from "@/app/ui/button";
 import { EntryFilterLinks } from "@/app/ui/entry-filter-links";
 import { EntryShelf } from "@/app/ui/entry-shelf";
 import { Notice } from "@/app/ui/notice";
-import { filterEntries, parseEntryFilter, shelveEntries } from "@/lib/glossary/list-entries";
+import { Row, Rows } from "@/app/ui/rows";
+import { SHELF_NAMES } from "@/lib/glossary/family-words";
+import {
+  entryFilterQuery,
+  filterEntries,
+  parseEntryFilter,
+  SHELVES,
+  shelveEntries,
+} from "@/lib/glossary/list-entries";
 import { loadGlossary } from "@/lib/glossary/load";
 import styles from "./page.module.css";
 
@@ -12,19 +20,39 @@ export const metadata: Metadata = {
   description: "Every performance term and sign, by language and letter, with what it means.",
 };
 
+/** Unfiltered, the page is a table of contents and the usual words: 1400 rows at once serve nobody. */
 export default async function TermsPage({ searchParams }: PageProps<"/terms">) {
   const filter = parseEntryFilter(await searchParams);
-  const entries = filterEntries(loadGlossary().entries, filter);
+  const all = loadGlossary().entries;
+  const isWhole = Object.values(filter).every((choice) => choice === undefined);
+  const entries = filterEntries(all, isWhole ? { tier: 1 } : filter);
   return (
     <div className={styles.page}>
       <div className={styles.head}>
         <h1>All words and signs</h1>
-        <p className="soft">{entries.length === 1 ? "One entry" : `${entries.length} entries`}</p>
+        <p className="soft">{countWords(isWhole ? all.length : entries.length)}</p>
       </div>
       <div className={styles.filter}>
         <EntryFilterLinks filter={filter} />
       </div>
       <div className={styles.list}>
+        {isWhole ? (
+          <>
+            <Rows label="By language">
+              {SHELVES.map((shelf) => ({ shelf, count: filterEntries(all, { shelf }).length }))
+                .filter(({ count }) => count > 0)
+                .map(({ shelf, count }) => (
+                  <Row
+                    key={shelf}
+                    href={`/terms${entryFilterQuery({ shelf })}`}
+                    lead={SHELF_NAMES[shelf]}
+                    note={countWords(count)}
+                  />
+                ))}
+            </Rows>
+            <p className="soft">Met in most parts:</p>
+          </>
+        ) : null}
         {entries.length === 0 ? (
           <Notice
             kind="empty"
@@ -39,4 +67,8 @@ export default async function TermsPage({ searchParams }: PageProps<"/terms">) {
       </div>
     </div>
   );
+}
+
+function countWords(count: number): string {
+  return count === 1 ? "one entry" : `${count} entries`;
 }
