@@ -51,6 +51,12 @@ test("student: score, terms, entry, drill, passage, reload: nothing lost", async
   await expect(inPieces.getByRole("link", { name: new RegExp(TITLE) })).toBeVisible();
   await inPieces.getByRole("link", { name: new RegExp(TITLE) }).click();
 
+  // It opens the measure where the word stands: what is in force there, and why.
+  const sheet = page.getByRole("dialog");
+  await expect(sheet).toContainText("martellato");
+  await page.keyboard.press("Escape");
+  await expect(sheet).toBeHidden();
+
   // Drill: answer by keyboard until eight answers are kept.
   await page.getByRole("link", { name: "Drill this piece" }).click();
   for (let answered = 1; answered <= 8; answered += 1) {
