@@ -6,7 +6,7 @@
  * axes and characters of `lib/glossary/vocabulary.ts`; common practice.
  */
 export const ENGLISH_CONCEPTS = `
-slow: slow, slow speed, slow pace, unhurried, sluggish, not fast
+slow: slow, slowly, slow speed, slow pace, unhurried, sluggish, not fast
 fast: fast, quick, rapid, swift, speedy, brisk, at speed, not slow
 moderate: moderate, medium, middling, average, in between, half, fairly, middle
 slower: decrease the speed, decrease speed, slower, slow down, slow up, slowing, slowing down, get slow, getting slow, become slow, decelerate, hold back, held back, pull back, ease off, slacken, put the brakes on, drag, dragging, less fast, lose speed, relax the speed, reduce speed, reduce the speed, wind down
@@ -19,7 +19,7 @@ free-time: free, freely, free time, own time, out of time, without a beat, no st
 strict-time: strict, strict time, strictly, strictly in time, exact time, steady, steady beat, keep time, keep in time, keep steady, exactly in time, on the beat, metronomic, like a clock
 same-speed: same speed, same tempo, keep the speed, same beat, speed does not change, keep the same speed, steady speed
 double-speed: twice as fast, double speed, double tempo, double time, doubly fast, two times as fast
-gradually: gradually, little by little, bit by bit, step by step, by degrees, slowly but surely, over time, a little at a time, more and more, progressively, small steps, in stages, gently over
+gradually: gradually, slowly, little by little, bit by bit, step by step, by degrees, slowly but surely, over time, a little at a time, more and more, progressively, small steps, in stages, gently over
 at-once: sudden, suddenly, all of a sudden, at once, right away, straight away, straightaway, immediate, immediately, instantly, instant, no warning, without warning, abruptly, right here, on the spot, all at once, in one go, quick as a flash, out of nowhere, right off, right after
 slightly: a little, little bit, a little bit, a bit, slightly, slight, somewhat, a touch, small amount, a tad, kind of, sort of, just a bit, a small bit
 very: very, much, a lot, lots, really, extremely, super, great, greatly, highest degree, ever so, a great deal, incredibly, highly, quite a lot
@@ -165,7 +165,7 @@ dot: dot, dots, point, spot, period, full stop, speck, dotted
 line: line, lines, dash, stroke, bar, stick, streak, straight line, underline
 dashed: dashed, dashes, broken line, dotted line, row of dashes, dashed line
 zigzag: zigzag, zig zag, squiggle, squiggly, jagged, wiggle, saw tooth, teeth, lightning
-wavy: wavy, wave, wiggle, wiggly, squiggle, squiggly, snake, snaky, worm
+wavy: curly, wavy, wave, wiggle, wiggly, squiggle, squiggly, snake, snaky, worm
 curve: curve, curved, curved line, arc, arch, rainbow, bow shaped, smile, curvy, swoop, loop, banana, bend
 circle: circle, ring, round, o, zero, ball, circular, oval, loop
 half-circle: half circle, semicircle, half moon, dome, eyebrow
@@ -185,8 +185,10 @@ eye: eye, bird, birds eye, bird eye
 letter: letter, letters
 number: number, numeral, digit, numbers, figure
 equals: equals, equal, =
-small: small, tiny, little, miniature, mini, short, baby, teeny
+small: smaller, small print, small, tiny, little, miniature, mini, short, baby, teeny
 big: big, large, capital, huge, fancy big
+falling: falling, falls, drop, dropping, droop, drooping, going down, goes down, downward, downwards, sliding down
+rising: rising, rise, going up, goes up, upward, upwards, sliding up, slides up
 fancy: fancy, curly, swirly, ornate, curvy, script
 thick: thick, fat, heavy line, bold line, solid, dark line
 thin: thin

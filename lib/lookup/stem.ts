@@ -6,7 +6,7 @@ const WHOLE = new Set(
     "king ring sing thing string spring bring wing swing during evening ending nothing something " +
     "lively only early family july reply holy ugly friendly lovely " +
     "joyful playful restful business very every hardly nearly mostly " +
-    "really slowing opening closing longing meaning marking pointed pointing setting"
+    "really slowly slowing opening closing longing meaning marking pointed pointing setting"
   ).split(" "),
 );
 

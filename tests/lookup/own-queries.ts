@@ -146,7 +146,7 @@ with energy | energico; con energia; energisch; énergique; con brio | meaning
 take the mute off | senza sordino; ohne Dämpfer; ôtez la sourdine | meaning
 use a mute | con sordino; mit Dämpfer; sourdine; sordino; mute | meaning
 right hand | mano destra; main droite | meaning
-play freely, you choose the speed | ad libitum; a piacere; rubato; tempo rubato; a capriccio; senza misura; a bene placito | meaning
+play freely, you choose the speed | ad libitum; a piacere; rubato; tempo rubato; a capriccio; liberamente; frei; libre; senza misura; a bene placito | meaning
 split into two groups | divisi; divisés; geteilt | meaning
 same speed | l'istesso tempo; même mouvement | meaning
 let it ring | laissez vibrer; lasciare vibrare; klingen lassen | meaning
@@ -534,6 +534,82 @@ gracefully | grazioso; con grazia; gracieux; anmutig | meaning
 quickly | presto; vite; schnell; veloce; allegro; rasch; quick; rapide; geschwind | meaning
 smoothly | legato; lié; gebunden | meaning
 boldly | risoluto; animoso; con bravura; con ardire; ardito; kühn; keck | meaning
+get quieter slowly | diminuendo; decrescendo; calando; morendo; get softer | meaning
+speed it up | accelerando; stringendo; affrettando; più mosso; animando | meaning
+keep the same tempo | l'istesso tempo; même mouvement; im gleichen Tempo | meaning
+very loudly | fortissimo | meaning
+not loud | piano; meno forte; mezzo piano | meaning
+loud and strong | forte; con forza; stark; fortissimo | meaning
+soft and sweet | dolce; doux; douce | meaning
+sadly | triste; mesto; tristamente; traurig; tristement | meaning
+cheerful | gai; gaio; allegro; giocoso; fröhlich; heiter; lustig | meaning
+fiery | con fuoco; focoso; feurig; fuoco; fuocoso; ardente | meaning
+dignified | maestoso; nobile; nobilmente; würdig; noble; dignitoso | meaning
+solemn | solenne; feierlich; grave; gravement; solennel | meaning
+in a walking pace | andante; gehend | meaning
+medium speed | moderato; mässig; modéré | meaning
+slow and sad | grave; mesto; lento; triste; adagio; doloroso; lugubre; funebre | meaning
+fast and light | allegretto; leggiero; volante; presto; vivace; veloce | meaning
+with life | con spirito; vivace; con anima; con vivacità; animato; vivo; con vita | meaning
+with humor | mit Humor; scherzando; giocoso; humorvoll | meaning
+with warmth | con calore; caldo; warm; caloroso; con amore; affettuoso | meaning
+tenderly and softly | teneramente; dolce; zart; tendrement; con tenerezza | meaning
+very detached | staccatissimo; staccato | meaning
+bowed again after plucking | arco; archet; gestrichen | meaning
+pick the string with your finger | pizzicato | meaning
+bow close to the bridge | sul ponticello; ponticello; am Steg; sur le chevalet | meaning
+tap the strings with the wood | col legno; col legno battuto | meaning
+mute off | senza sordino; ohne Dämpfer; ôtez la sourdine | meaning
+mute on | con sordino; mit Dämpfer; sourdine; sordino; mute | meaning
+stop the horn with your hand | stopped; gestopft; bouché | meaning
+flutter tonguing | flutter tongue; Flatterzunge; frullato | meaning
+start over from the top | da capo | meaning
+go to the sign | dal segno; al segno | meaning
+skip to the coda | al coda; to coda; coda | meaning
+the end of the piece | fine; final barline; Schluss | meaning
+stay silent in this movement | tacet | meaning
+immediately start the next section | attacca; segue | meaning
+page turn | volti subito | meaning
+everyone together | tutti; unisono; zusammen | meaning
+by yourself | solo; seul; allein | meaning
+split the section | divisi; divisés; geteilt | meaning
+a lot | molto; assai; beaucoup; viel; sehr | meaning
+too much | troppo; trop; zu; zu viel; zu sehr | meaning
+a little more | un peu plus; poco più; poco più mosso; etwas mehr; un poco più | meaning
+in the same way | simile | meaning
+french for always | toujours | meaning
+french for without | sans | meaning
+german for with | mit | meaning
+german for very | sehr | meaning
+italian for always | sempre | meaning
+italian for suddenly | subito | meaning
+two slashes | caesura; measured tremolo; two-bar repeat | symbol
+dots over notes | staccato dot; staccato; dots under a slur | symbol
+triangle over note | staccatissimo wedge; staccatissimo; short fermata | symbol
+curly line over a note | turn; trill; mordent; trill line; inverted mordent; gruppetto | symbol
+sideways s shape | turn; gruppetto | symbol
+curved arrow falling after the note | fall-off | symbol
+small circle above note on violin | harmonic; open string | symbol
+plus sign over a violin note | left-hand pizzicato | symbol
+circle with plus sign at the end of piece | coda; to coda | symbol
+c time signature at beginning | common time | symbol
+line joining two notes of same pitch | tie | symbol
+long hairpin opening to the right | opening hairpin; crescendo; hairpin | symbol
+number 2 bracket over the music | second ending; seconda volta | symbol
+three dashes through a stem | tremolo; roll; flutter tongue; measured tremolo | symbol
+big number over empty bar | multimeasure rest | symbol
+dot with half circle above | fermata | symbol
+v above note | up-bow; hat accent; marcato; accent | symbol
+letter T R with wavy line | trill; trill line; trillo | symbol
+rectangle bracket on string note | down-bow | symbol
+vertical squiggle before chord | arpeggio | symbol
+fancy S with line | segno | symbol
+double bar with dots | repeat sign; start repeat | symbol
+little notes in small print | cue notes; grace note; ossia | symbol
+diamond note head | diamond notehead; harmonic | symbol
+slanted line through note stem | acciaccatura; tremolo; measured tremolo; beat repeat | symbol
+circled plus | coda; half-stopped; damp; to coda | symbol
+apostrophe | breath mark | symbol
 `;
 
 const UNTOUCHED = `

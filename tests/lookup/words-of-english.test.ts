@@ -32,7 +32,7 @@ describe("splitEnglish", () => {
     expect(splitEnglish("Don't drag")).toEqual(["do", "not", "drag"]);
     expect(splitEnglish("take the mute off")).toEqual(["without", "mute"]);
     expect(splitEnglish("as fast as possible")).toEqual(["most", "fast"]);
-    expect(splitEnglish("bring this part out")).toEqual(["bring", "out"]);
+    expect(splitEnglish("bring this part out")).toEqual(["bring", "out", "part"]);
   });
   it("keeps numbers and the signs typed for signs, apart from letters", () => {
     expect(splitEnglish("8va, note = 120 >")).toEqual(["8", "va", "note", "=", "120", ">"]);

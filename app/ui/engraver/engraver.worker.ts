@@ -36,7 +36,8 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
       pageWidth: Math.round((data.width * 100) / SCALE),
       pageHeight: 60_000,
       adjustPageHeight: true,
-      pageMarginLeft: 0,
+      // Room for the measure number that stands left of the clef.
+      pageMarginLeft: 45,
       pageMarginRight: 0,
       pageMarginTop: 30,
       pageMarginBottom: 30,

@@ -61,6 +61,9 @@ export function Engraving(props: EngravingProps) {
     measures.forEach((measure, i) => {
       const is = chosen?.includes(from + i) ?? false;
       measure.setAttribute("data-chosen", String(is));
+      // The engraver's own sheet, which names the drawing by id, strokes every rectangle.
+      const rect = measure.querySelector<SVGRectElement>(":scope > rect.tap");
+      if (rect) rect.style.stroke = is ? "var(--pencil)" : "none";
       if (tappable) measure.setAttribute("aria-pressed", String(is));
     });
   });
