@@ -1,9 +1,15 @@
 /** `npm run bench`: what, this project, the alternative, ratio; all in one run on one machine. */
+import { benchLookup } from "./bench-lookup";
 import { benchReading } from "./bench-reading";
 import { benchCommand, benchWords } from "./bench-words";
 import type { Row } from "./row";
 
-const rows: Row[] = [...benchWords(), ...(await benchReading()), ...benchCommand()];
+const rows: Row[] = [
+  ...benchWords(),
+  ...(await benchLookup()),
+  ...(await benchReading()),
+  ...benchCommand(),
+];
 const head: Row = {
   what: "what",
   ours: "this project",
