@@ -52,8 +52,8 @@ function addText(text: string, share: number, near: ReadonlySet<number>, search:
  * English, and no compound, least of all when one thing was asked.
  */
 function likelihood(entry: LookUpEntry, lang: Language | null, oneThing: boolean): number {
-  const tier = 1 - 0.12 * (entry.tier - 1);
-  const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.87;
+  const tier = 1 - 0.1 * (entry.tier - 1);
+  const home = lang !== null || entry.lang === "it" || entry.isSign ? 1 : 0.9;
   const kind = (entry.isPlain ? 0.7 : 1) * (entry.kind === "form" ? 0.97 : 1);
   return tier * home * kind * (entry.isComposed ? (oneThing ? 0.9 : 0.96) : 1);
 }

@@ -1,7 +1,9 @@
 /**
- * Queries of our own, of the same six classes as the outside list. Written before the
- * look-up was built: `tuned` was looked at while building, `untouched` only ever measured
- * (its misses never led to a change). One query a line: query | right headwords | class.
+ * Queries of our own, of the same six classes as the outside list, each batch
+ * written before the look-up had seen it. `tuned` was looked at while building;
+ * of `untouched` only the totals ever were, so no miss of it led to a change.
+ * Where the glossary has since gained an entry that is as right, it was added.
+ * One query a line: query | right headwords | class.
  */
 import type { QueryClass, RightQuery } from "./measure";
 
