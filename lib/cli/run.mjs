@@ -45,7 +45,10 @@ function test() {
     ["unit", () => run("npx", ["vitest", "run"])],
     ["content", () => run("npx", ["tsx", "lib/cli/check-content.ts"])],
     ["build", () => ensureBuilt()],
-    ["browser", () => ensureBrowser() || run("npx", ["playwright", "test"])],
+    [
+      "browser",
+      () => ensureBrowser() || run("npx", ["playwright", "test"], { E2E_PORT: freePort() }),
+    ],
   ];
   const done = [];
   for (const [name, step] of steps) {
@@ -86,12 +89,18 @@ function ensureBrowser() {
   run("npx", ["playwright", "install", "chromium"]);
 }
 
-function run(name, args) {
+/** Whatever else listens on this machine, the browser tests get a port of their own. */
+function freePort() {
+  const ask = `const s=require("net").createServer().listen(0,()=>{console.log(s.address().port);s.close()})`;
+  return spawnSync(process.execPath, ["-e", ask], { encoding: "utf8" }).stdout.trim();
+}
+
+function run(name, args, more = {}) {
   const { status, error } = spawnSync(name, args, {
     cwd: ROOT,
     stdio: "inherit",
     shell: process.platform === "win32",
-    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1" },
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...more },
   });
   if (error) fail(`${name}: ${error.message}`);
   if (status !== 0) process.exit(status ?? 1);
