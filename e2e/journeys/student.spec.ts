@@ -119,6 +119,8 @@ test("student: everything goes out as one file and into another device", async (
   const other = await (await browser.newContext()).newPage();
   await other.goto("/keep");
   await other.locator("input[type=file]").setInputFiles(file);
+  // The report comes when all is taken in.
+  await expect(other.getByText(/^Taken in:/)).toBeVisible();
   await expect.poll(() => logLength(other)).toBe(1);
   await other.goto("/pieces");
   await expect(other.getByRole("link", { name: new RegExp(TITLE) })).toBeVisible();
