@@ -2,7 +2,13 @@ import type { ClientEntry } from "@/lib/glossary/client-entry";
 import type { Answer, PromptKind } from "@/lib/memory/answer";
 import { choosePrompt } from "@/lib/memory/choose-prompt";
 import { foldLog } from "@/lib/memory/fold-log";
-import { type CallSheet, createPlanner, type Now, type PlanItem } from "@/lib/memory/plan";
+import {
+  type CallSheet,
+  createPlanner,
+  LAST_EVENING_SHARE,
+  type Now,
+  type PlanItem,
+} from "@/lib/memory/plan";
 import {
   buildPrompt,
   isPrompt,
@@ -50,9 +56,6 @@ export interface DrillSession {
 }
 
 const USUAL_SHORT = 2;
-
-/** The planner's last evening is short; its sheet does not say how short. A test holds the two together. */
-const LAST_EVENING_SHARE = 0.5;
 
 export function createSession(options: SessionOptions): DrillSession {
   const { date, answers, random } = options;

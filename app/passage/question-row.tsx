@@ -1,19 +1,9 @@
 "use client";
 import { useId } from "react";
-import type { Axis } from "@/lib/glossary/vocabulary";
 import type { Given, Marked, Option, Passage, Question } from "@/lib/passage/question";
 import { Field } from "../ui/field";
 import { Sign } from "../ui/sign";
 import styles from "./passage.module.css";
-
-export const AXIS_NAMES: Readonly<Record<Axis, string>> = {
-  tempo: "tempo",
-  dynamics: "dynamics",
-  articulation: "articulation",
-  character: "character",
-  technique: "technique",
-  road: "road",
-};
 
 const OUTCOME_WORDS = { right: "right", partly: "partly right", missed: "not yet" } as const;
 
@@ -38,7 +28,7 @@ export function QuestionRow(props: QuestionRowProps) {
     <li className={styles.question} data-outcome={marked?.outcome}>
       <fieldset disabled={marked !== null}>
         <legend>
-          <span className={styles.axis}>{AXIS_NAMES[question.axis]}</span>
+          <span className={styles.axis}>{question.axis}</span>
           <span className={styles.prompt}>{question.prompt}</span>
         </legend>
         {question.form === "measures" ? (

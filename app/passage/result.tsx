@@ -1,7 +1,6 @@
 import { AXES } from "@/lib/glossary/vocabulary";
 import type { Marked } from "@/lib/passage/question";
 import styles from "./passage.module.css";
-import { AXIS_NAMES } from "./question-row";
 
 /** The passage marked axis by axis, in words. */
 export function Result({ marked }: { marked: readonly Marked[] }) {
@@ -15,7 +14,7 @@ export function Result({ marked }: { marked: readonly Marked[] }) {
           const right = own.filter((m) => m.outcome === "right").length;
           return (
             <div key={axis}>
-              <dt>{AXIS_NAMES[axis]}</dt>
+              <dt>{axis}</dt>
               <dd>
                 {right} of {own.length} right
               </dd>

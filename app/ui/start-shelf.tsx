@@ -1,7 +1,7 @@
 "use client";
 import { useEffect } from "react";
 import { ButtonLink, ButtonRow } from "./button";
-import { daysUntil, inWords } from "./dates";
+import { dateWords, daysWords } from "./date-words";
 import { Forecast } from "./forecast";
 import { Row, Rows } from "./rows";
 import styles from "./start-shelf.module.css";
@@ -21,16 +21,16 @@ export function StartShelf() {
   if (!pieces || !sets || !today) return null;
 
   const [next] = sets
-    .filter((s) => s.date !== null && daysUntil(s.date, today) >= 0)
+    .filter((s) => s.date !== null && s.date >= today)
     .sort((a, b) => ((a.date ?? "") < (b.date ?? "") ? -1 : 1));
   return (
     <>
       {next?.date ? (
         <section aria-labelledby="next-date">
           <h2 id="next-date" className={styles.label}>
-            {next.title}, {inWords(next.date)}
+            {next.title}, {dateWords(next.date, today)}
           </h2>
-          <p className={styles.days}>{daysInWords(daysUntil(next.date, today))}</p>
+          <p className={styles.days}>{daysWords(next.date)}</p>
           <div className={styles.forecast}>
             <Forecast slugs={next.slugs} date={next.date} minutes={next.minutesADay} />
           </div>
@@ -65,9 +65,4 @@ export function StartShelf() {
       </section>
     </>
   );
-}
-
-function daysInWords(days: number): string {
-  if (days === 0) return "today";
-  return days === 1 ? "tomorrow" : `in ${days} days`;
 }

@@ -1,5 +1,6 @@
 import { entryForSign, type Glossary } from "../glossary/glossary";
 import type { Asks } from "../glossary/schema";
+import { LEVELS } from "../glossary/vocabulary";
 import type { Mark, ScorePart } from "../score/model";
 import { type Demand, hasRole } from "../words/compose";
 import type { Phrase } from "./gather-phrases";
@@ -38,23 +39,8 @@ const LEAVES: Readonly<Record<string, readonly [attack: string, level: string]>>
   sfpp: ["sf", "pp"],
   pf: ["p", "f"],
 };
-export const LEVEL_ORDER = [
-  "n",
-  "pppppp",
-  "ppppp",
-  "pppp",
-  "ppp",
-  "pp",
-  "p",
-  "mp",
-  "mf",
-  "f",
-  "ff",
-  "fff",
-  "ffff",
-  "fffff",
-  "ffffff",
-];
+/** Softest first; `n` is silence. */
+export const LEVEL_ORDER: readonly string[] = LEVELS;
 
 const IS_DYNAMIC = new Set(["wedge", ...ONE_NOTE, ...Object.keys(LEAVES), ...LEVEL_ORDER]);
 

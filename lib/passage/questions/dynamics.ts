@@ -1,3 +1,4 @@
+import { LEVELS as LEVEL_ORDER } from "../../glossary/vocabulary";
 import type { DynamicState } from "../../reading/reading";
 import { stateAt } from "../../reading/state-at";
 import { type Context, evidenceOf, numberOf, shuffled } from "../context";
@@ -132,23 +133,7 @@ function textOf(move: string): string {
   return MOVES.find(([id]) => id === move)?.[1] ?? move;
 }
 
-const ORDER = [
-  "n",
-  "pppppp",
-  "ppppp",
-  "pppp",
-  "ppp",
-  "pp",
-  "p",
-  "mp",
-  "mf",
-  "f",
-  "ff",
-  "fff",
-  "ffff",
-  "fffff",
-  "ffffff",
-];
+const ORDER: readonly string[] = LEVEL_ORDER;
 
 /** Null where nothing turns: a reminder, the goal of a change reached, the plain end of a hairpin. */
 function moveOf(before: DynamicState | undefined, now: DynamicState): string | null {
