@@ -98,6 +98,8 @@ class Walk {
 
   private skippedEnding(at: number): number | null {
     for (const block of this.blocks) {
+      const inner = block.inner.find((e) => e.from === at);
+      if (inner && !inner.passes.includes(this.pass.get(block) ?? block.times)) return inner.to + 1;
       const ending = block.endings.find((e) => e.from === at);
       if (!ending) continue;
       const pass = this.pass.get(block) ?? block.times;
@@ -116,6 +118,7 @@ class Walk {
     for (const block of this.blocks) if (block.end === at) this.pass.delete(block);
 
     const here = this.road.filter((m) => m.measureIndex === at);
+    if (this.isLastFine(here, at)) return null;
     const until = this.jumped?.until;
     if (this.jumped) {
       const fine = here.find((m) => m.kind === "fine" && this.holds(m, at));
@@ -146,6 +149,14 @@ class Walk {
     this.jumped = jump;
     this.toCodaDone = false;
     return this.land(to);
+  }
+
+  /** With no D.C. or D.S. in the whole piece, Fine ends the last pass of the repeat it stands in. */
+  private isLastFine(here: readonly RoadMark[], at: number): boolean {
+    if (!here.some((m) => m.kind === "fine")) return false;
+    if (this.road.some((m) => m.kind === "dacapo" || m.kind === "dalsegno")) return false;
+    const block = this.blocks.find((b) => b.start <= at && at < b.end);
+    return block !== undefined && (this.pass.get(block) ?? 0) >= block.times;
   }
 
   /** Back to the start of the innermost repeat that ends here and still has plays left. */

@@ -8,6 +8,8 @@ export interface RepeatBlock {
   /** Plays in all. */
   times: number;
   endings: Ending[];
+  /** Brackets inside it that close with no repeat of their own: played on the passes they name. */
+  inner: Ending[];
   afterJump: boolean;
   /** The forward sign is not printed: where it begins is a policy. */
   openStart: "none" | "movement" | "after-last";
@@ -54,6 +56,7 @@ export function findRepeatBlocks(measures: readonly Measure[]): RepeatBlock[] {
         end: group?.at(-1)?.to ?? i,
         times: group ? Math.max(times, ...group.flatMap((e) => e.passes)) : times,
         endings: group ?? [],
+        inner: [],
         afterJump: measure.repeatEnd.afterJump ?? false,
         openStart: printed !== undefined ? "none" : afterLast === null ? "movement" : "after-last",
       });
@@ -62,6 +65,15 @@ export function findRepeatBlocks(measures: readonly Measure[]): RepeatBlock[] {
     const closed = blocks.find((b) => b.end === i);
     if (closed) afterLast = i + 1;
   });
+  for (const group of endings) {
+    if (blocks.some((b) => b.endings === group)) continue;
+    const holder = blocks
+      .filter((b) => group.every((e) => b.start <= e.from && e.to <= b.end))
+      .sort((a, b) => a.end - a.start - (b.end - b.start))[0];
+    if (!holder) continue;
+    holder.inner.push(...group);
+    holder.times = Math.max(holder.times, ...group.flatMap((e) => e.passes));
+  }
   return blocks;
 }
 
