@@ -3,18 +3,18 @@
 import type { ClientGlossary } from "@/lib/glossary/client-entry";
 import { type Glossary, makeGlossary } from "@/lib/glossary/glossary";
 import { makeReading } from "@/lib/reading/make-reading";
+import { readAnyScore } from "@/lib/score/convert/read-any-score";
 import { ScoreReadError } from "@/lib/score/problem";
-import { readScore } from "@/lib/score/read-score";
 import { makeLexicon } from "@/lib/words/lexicon";
 import type { FromReader, ToReader } from "./reading-messages";
 
 const say = (message: FromReader) => self.postMessage(message);
 
-self.addEventListener("message", ({ data }: MessageEvent<ToReader>) => {
+self.addEventListener("message", async ({ data }: MessageEvent<ToReader>) => {
   const { bytes, fileName, glossary } = data;
   try {
     say({ type: "reading" });
-    const score = readScore(bytes, fileName, { now: () => performance.now() });
+    const score = await readAnyScore(bytes, fileName, { now: () => performance.now() });
     const lexicon = makeLexicon(glossary.entries, new Map(Object.entries(glossary.order)));
     say({ type: "done", reading: makeReading(score, lexicon, wholeGlossary(glossary)) });
   } catch (error) {

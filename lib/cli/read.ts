@@ -7,19 +7,20 @@ import { basename } from "node:path";
 import { loadGlossary } from "../glossary/load";
 import { loadSpellingOrder } from "../glossary/sources";
 import { makeReading } from "../reading/make-reading";
+import { readAnyScore } from "../score/convert/read-any-score";
 import { ScoreReadError } from "../score/problem";
-import { readScore } from "../score/read-score";
 import { makeLexicon } from "../words/lexicon";
 import { BadArgument, parseReadArguments, stateLine } from "./read-at";
 import { readingOutput } from "./reading-output";
 
-function main(argv: readonly string[]): number {
+async function main(argv: readonly string[]): Promise<number> {
   try {
     const { file, places, staff } = parseReadArguments(argv);
     const bytes = openFile(file);
     const glossary = loadGlossary();
     const lexicon = makeLexicon(glossary.entries, loadSpellingOrder());
-    const reading = makeReading(readScore(bytes, basename(file)), lexicon, glossary);
+    const score = await readAnyScore(bytes, basename(file));
+    const reading = makeReading(score, lexicon, glossary);
     const lines =
       places.length > 0
         ? places.map((place) => stateLine(reading, place, staff, basename(file)))
@@ -43,4 +44,4 @@ function openFile(file: string): Uint8Array {
   }
 }
 
-process.exitCode = main(process.argv.slice(2));
+process.exitCode = await main(process.argv.slice(2));

@@ -2,6 +2,10 @@ declare module "verovio/wasm" {
   const createVerovioModule: () => Promise<unknown>;
   export default createVerovioModule;
 }
+declare module "verovio/wasm-hum" {
+  const createVerovioModule: () => Promise<unknown>;
+  export default createVerovioModule;
+}
 declare module "verovio/esm" {
   export class VerovioToolkit {
     constructor(module: unknown);
