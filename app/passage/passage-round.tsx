@@ -110,7 +110,7 @@ function OnePassage({ piece, passage, entries, numbers, onNext }: OneProps) {
 
   return (
     <div className={styles.round}>
-      {piece.bytes ? (
+      {piece.bytes && piece.reading.format !== "text" ? (
         <Engraving
           pieceKey={`${piece.id} ${piece.partIndex}`}
           bytes={piece.bytes}

@@ -1,6 +1,7 @@
 /** The engraver, in its own thread and loaded only where notation is shown. */
 import { VerovioToolkit } from "verovio/esm";
 import createVerovioModule from "verovio/wasm";
+import { convertScore, needsConversion } from "@/lib/score/convert/convert-score";
 import { onePart, scoreText, withoutPartNames } from "@/lib/score/one-part";
 import type { FromEngraver, ToEngraver } from "./messages";
 
@@ -10,7 +11,14 @@ const SCALE = 42;
 const toolkit = createVerovioModule().then((module) => new VerovioToolkit(module));
 let loaded = "";
 
-function engravedText(bytes: Uint8Array, fileName: string, partIndex: number): string {
+async function engravedText(
+  bytes: Uint8Array,
+  fileName: string,
+  partIndex: number,
+): Promise<string> {
+  if (needsConversion(fileName)) {
+    return new TextDecoder().decode((await convertScore(bytes, fileName)).bytes);
+  }
   const text = onePart(scoreText(bytes, fileName), partIndex);
   const alone = (text.match(/<score-part(?=[\s>])/g) ?? []).length === 1;
   return alone ? withoutPartNames(text) : text;
@@ -22,7 +30,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
   try {
     const engraver = await toolkit;
     if (data.type === "load") {
-      const ok = engraver.loadData(engravedText(data.bytes, data.fileName, data.partIndex));
+      const ok = engraver.loadData(await engravedText(data.bytes, data.fileName, data.partIndex));
       if (!ok)
         throw new Error("This score cannot be engraved here; the ribbon shows what it asks.");
       loaded = data.key;
