@@ -1,4 +1,5 @@
 /** `npm run bench`: what, this project, the alternative, ratio; all in one run on one machine. */
+import { benchCoverage } from "./bench-coverage";
 import { benchLookup } from "./bench-lookup";
 import { benchReading } from "./bench-reading";
 import { benchCommand, benchWords } from "./bench-words";
@@ -6,6 +7,7 @@ import type { Row } from "./row";
 
 const rows: Row[] = [
   ...benchWords(),
+  ...benchCoverage(),
   ...(await benchLookup()),
   ...(await benchReading()),
   ...benchCommand(),

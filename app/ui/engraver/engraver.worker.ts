@@ -26,7 +26,13 @@ async function engravedText(
 
 const say = (message: FromEngraver) => self.postMessage(message);
 
-self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
+/** One message after another: a drawing must not overtake the loading it rests on. */
+let work: Promise<void> = Promise.resolve();
+self.addEventListener("message", ({ data }: MessageEvent<ToEngraver>) => {
+  work = work.then(() => answer(data));
+});
+
+async function answer(data: ToEngraver): Promise<void> {
   try {
     const engraver = await toolkit;
     if (data.type === "load") {
@@ -64,4 +70,4 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToEngraver>) => {
     const job = data.type === "draw" ? data.job : null;
     say({ type: "failed", job, key: data.key, message });
   }
-});
+}
