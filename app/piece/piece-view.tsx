@@ -106,7 +106,7 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
           <section aria-labelledby="unknown">
             <h2 id="unknown">Not in the glossary</h2>
             <Rows>
-              {unknown.map(({ text, stretches }) => (
+              {unknown.map(({ text, stretches, guess }) => (
                 <Row
                   key={text}
                   lead={
@@ -114,12 +114,17 @@ export function PieceView({ piece, sets, entries }: PieceViewProps) {
                       {text}
                     </Term>
                   }
-                  note={stretches.map((stretch, i) => (
-                    <span key={stretch.number}>
-                      {i > 0 ? ", " : null}
-                      <MeasureNumber {...stretch} />
-                    </span>
-                  ))}
+                  note={
+                    <>
+                      {guess === "" ? null : <span className="soft">{guess} · </span>}
+                      {stretches.map((stretch, i) => (
+                        <span key={stretch.number}>
+                          {i > 0 ? ", " : null}
+                          <MeasureNumber {...stretch} />
+                        </span>
+                      ))}
+                    </>
+                  }
                 />
               ))}
             </Rows>

@@ -1,3 +1,4 @@
+import { SHELF_NAMES } from "@/lib/glossary/family-words";
 import { AXES } from "@/lib/glossary/vocabulary";
 import type { Reading, Unknown } from "@/lib/reading/reading";
 import { type MeasureStretch, measureStretches } from "../ui/measure-stretches";
@@ -58,6 +59,8 @@ function keyOf(mark: PrintedMark): string {
 }
 
 export interface UnknownRow {
+  /** The reader's best guess in words, marked as one; may be empty. */
+  guess: string;
   text: string;
   stretches: MeasureStretch[];
 }
@@ -72,6 +75,16 @@ export function unknownRowList(unknown: readonly Unknown[], reading: Reading): U
   }
   return [...places].map(([text, at]) => ({
     text,
+    guess: guessWords(unknown.find((u) => u.text === text)?.guess),
     stretches: measureStretches(at, reading.measures),
   }));
+}
+
+/** "perhaps Italian, from dolce: the quality of being so"; empty when the reader has no guess. */
+function guessWords(guess: Unknown["guess"] | undefined): string {
+  if (!guess) return "";
+  const { lang, root, ending } = guess;
+  const from = root ? `from ${root.headword}` : "";
+  const said = [lang ? SHELF_NAMES[lang] : "", from].filter(Boolean).join(", ");
+  return `perhaps ${[said, ending ?? ""].filter(Boolean).join(": ")}`;
 }

@@ -1,5 +1,5 @@
 import type { Reading } from "../reading/reading";
-import { stateAt } from "../reading/state-at";
+import { IN_FORCE_POLICY, stateAt } from "../reading/state-at";
 
 /** A command line that cannot be obeyed, in one sentence. */
 export class BadArgument extends Error {}
@@ -109,5 +109,6 @@ export function stateLine(
     articulation: state.articulation.map((w) => w.text),
     technique: state.technique.map((w) => w.text),
     character: state.character.map((w) => w.text),
+    policy: IN_FORCE_POLICY,
   };
 }

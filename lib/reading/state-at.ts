@@ -1,6 +1,13 @@
 import { lastAt, samePlace } from "./place";
 import type { DynamicState, MannerWord, Place, Reading, TempoState } from "./reading";
 
+/** What decides where the sources leave a choice; printed with every state. */
+export const IN_FORCE_POLICY = [
+  "character words hold until the next character or tempo word",
+  "a change of speed ended by its dashes stays where it was left, unnumbered, until a mark restores it",
+  "a change of loudness with no written goal ends louder (or softer) than it began, by an unnamed amount",
+].join("; ");
+
 /** Everything in force for one staff at one place. */
 export interface InForce {
   tempo: TempoState | null;
