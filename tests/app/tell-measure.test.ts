@@ -119,12 +119,22 @@ describe("printedRowList", () => {
     expect(unknownRowList(reading.unknown, reading)).toEqual([
       {
         text: "Zvxqorium",
+        guess: "",
         stretches: [
           { number: "1", through: "1" },
           { number: "3", through: "3" },
         ],
       },
     ]);
+  });
+});
+
+describe("unknownRowList › the guess", () => {
+  it("says what the reader would guess, as a guess", () => {
+    const reading = scoreOf([words("dolcezza") + beats]);
+    expect(unknownRowList(reading.unknown, reading)[0]?.guess).toBe(
+      "perhaps Italian, from dolce: the quality of being so",
+    );
   });
 });
 
